@@ -1,0 +1,57 @@
+package limbway.model.body;
+
+import java.util.List;
+
+import limbway.model.parameter.Parameter;
+
+/**
+ * The figures of one body as parameters, in the order of {@link Body}'s components.
+ *
+ * @param name age-sex class
+ * @param massKg mass that moves [kg]
+ * @param structuralMassKg mass to design structures for [kg]
+ * @param gapReachM gap crossed by reaching [m]
+ * @param overheadReachM reach above the feet [m]
+ * @param gripDiameterM hook grip [m]
+ * @param hugDiameterM hug of a rough stem [m]
+ * @param walkwayDiameterM least breadth to walk on [m]
+ */
+public record BodyFigures(
+        String name,
+        Parameter massKg,
+        Parameter structuralMassKg,
+        Parameter gapReachM,
+        Parameter overheadReachM,
+        Parameter gripDiameterM,
+        Parameter hugDiameterM,
+        Parameter walkwayDiameterM) {
+
+    /**
+     * The body with these figures.
+     *
+     * @param speeds how fast it moves
+     * @return the body
+     */
+    public Body toBody(Speeds speeds) {
+        return new Body(
+                name,
+                massKg.value(),
+                structuralMassKg.value(),
+                gapReachM.value(),
+                overheadReachM.value(),
+                gripDiameterM.value(),
+                hugDiameterM.value(),
+                walkwayDiameterM.value(),
+                speeds);
+    }
+
+    /**
+     * All figures, for the table of parameters.
+     *
+     * @return seven parameters
+     */
+    public List<Parameter> parameters() {
+        return List.of(
+                massKg, structuralMassKg, gapReachM, overheadReachM, gripDiameterM, hugDiameterM, walkwayDiameterM);
+    }
+}

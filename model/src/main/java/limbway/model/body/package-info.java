@@ -1,0 +1,6 @@
+/**
+ * Age-sex classes of apes: mass, reach, grip and speeds, each number with its source or the word "unverified".
+ *
+ * <p>Knows only how to state a parameter. Start at {@link limbway.model.body.BodyCatalogue}.
+ */
+package limbway.model.body;

@@ -1,0 +1,33 @@
+package limbway.model.enclosure;
+
+import limbway.model.geometry.Point;
+
+/**
+ * The branches of a tree, taken as an upright cylinder in which an animal clambers in any direction.
+ *
+ * <p>That the twigs at its edge bear the animal is an assumption; see {@code docs/model.md}.
+ *
+ * @param id name, unique within the enclosure
+ * @param trunk id of the trunk that carries it, or empty
+ * @param foot point of the ground below its middle
+ * @param radiusM radius of the cylinder [m], above 0
+ * @param baseZM height of its lower end [m], 0 or more
+ * @param topZM height of its upper end [m], above {@code baseZM}
+ */
+public record Crown(String id, String trunk, Point foot, double radiusM, double baseZM, double topZM) {
+
+    /**
+     * Checks the measures.
+     *
+     * @throws IllegalArgumentException naming the crown and the impossible measure
+     */
+    public Crown {
+        if (!(radiusM > 0)) {
+            throw new IllegalArgumentException("crown \"" + id + "\": radiusM = " + radiusM + ", allowed above 0");
+        }
+        if (!(baseZM >= 0 && topZM > baseZM)) {
+            throw new IllegalArgumentException("crown \"" + id + "\": baseZM = " + baseZM + ", topZM = " + topZM
+                    + ", allowed 0 <= baseZM < topZM");
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package limbway.model.enclosure;
+
+/** What a support is built as; the word is the key that a scenario uses. */
+public enum SupportKind {
+    /** An upright or leaning pole or mast. */
+    POLE("pole"),
+    /** A stiff member between two places: log, beam, bar. */
+    BEAM("beam"),
+    /** A rope or hose between two places, hanging in its own sag. */
+    ROPE("rope"),
+    /** The stem of a tree, rooted in the ground. */
+    TRUNK("trunk");
+
+    private final String word;
+
+    SupportKind(String word) {
+        this.word = word;
+    }
+
+    /**
+     * The word used in scenarios and reports.
+     *
+     * @return a lower-case English word
+     */
+    public String word() {
+        return word;
+    }
+}
