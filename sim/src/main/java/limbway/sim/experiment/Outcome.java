@@ -2,6 +2,7 @@ package limbway.sim.experiment;
 
 import java.util.List;
 
+import limbway.sim.habitat.Habitat;
 import limbway.sim.journal.Journal;
 
 /**

@@ -1,4 +1,4 @@
-package limbway.sim.experiment;
+package limbway.sim.habitat;
 
 import java.util.LinkedHashMap;
 import java.util.List;
