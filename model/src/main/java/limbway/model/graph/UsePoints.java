@@ -52,7 +52,7 @@ final class UsePoints {
             Piece piece = draft.pieces().get(i);
             double share = piece.line().nearestShare(resource.at());
             double awayM = piece.line().at(share).distanceM(resource.at());
-            boolean carries = piece.names().contains(resource.on()) && awayM <= Pieces.SAME_PLACE_M;
+            boolean carries = piece.carries(resource.on(), resource.at());
             boolean near = resource.on().isEmpty()
                     && awayM - piece.radiusM() <= draft.settings().useReachM();
             if (carries || near) {
