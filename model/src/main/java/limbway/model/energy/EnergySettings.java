@@ -1,0 +1,62 @@
+package limbway.model.energy;
+
+import java.util.List;
+
+import limbway.model.parameter.Parameter;
+import limbway.model.parameter.Standing;
+
+/**
+ * The uncertain numbers of the energy model.
+ *
+ * @param clamberMultiplier cost of clambering over walking the same level distance
+ * @param bridgeMultiplier cost of bridging a gap over walking the same level distance
+ * @param dailyOverResting daily expenditure over resting expenditure
+ */
+public record EnergySettings(double clamberMultiplier, double bridgeMultiplier, double dailyOverResting) {
+
+    /**
+     * The defaults.
+     *
+     * @return settings with every parameter at its default
+     */
+    public static EnergySettings standard() {
+        return new EnergySettings(2.0, 2.0, 1.6);
+    }
+
+    /**
+     * The settings as parameters.
+     *
+     * @return one parameter for each component
+     */
+    public List<Parameter> parameters() {
+        return List.of(
+                new Parameter(
+                        "energy.clamber-multiplier",
+                        "clambering over walking, per level metre",
+                        "1",
+                        clamberMultiplier,
+                        1.5,
+                        4,
+                        Standing.DERIVED,
+                        "Elton, Foley and Ulijaszek 1998, doi 10.1080/03014469800006762: 29 humans climbing and clambering "
+                                + "spent 2.0 times the power of walking; no ape was measured"),
+                new Parameter(
+                        "energy.bridge-multiplier",
+                        "reaching over a gap over walking, per level metre",
+                        "1",
+                        bridgeMultiplier,
+                        1.5,
+                        4,
+                        Standing.ASSUMPTION,
+                        "taken as clambering; no measurement was found"),
+                new Parameter(
+                        "energy.daily-over-resting",
+                        "daily expenditure over resting expenditure",
+                        "1",
+                        dailyOverResting,
+                        1.3,
+                        2.0,
+                        Standing.ASSUMPTION,
+                        "the measured resting rate of Pontzer et al. 2010 was not recovered"));
+    }
+}

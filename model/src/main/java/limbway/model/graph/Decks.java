@@ -1,0 +1,153 @@
+package limbway.model.graph;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Platform;
+import limbway.model.geometry.ClosestApproach;
+import limbway.model.geometry.Corner;
+import limbway.model.geometry.Outline;
+import limbway.model.geometry.Point;
+import limbway.model.geometry.Segment;
+
+/** Joins platforms with the supports and platforms around them, and lets animals walk on them in any direction. */
+final class Decks {
+
+    private final Draft draft;
+    private final List<Platform> platforms;
+    private final List<Set<Integer>> holdsOn = new ArrayList<>();
+
+    Decks(Draft draft) {
+        this.draft = draft;
+        this.platforms = draft.enclosure().platforms();
+        for (Platform platform : platforms) {
+            Set<Integer> own = new LinkedHashSet<>();
+            for (Corner corner : platform.outline().corners()) {
+                own.add(draft.holds().at(corner.atHeight(platform.zM()), platform.id()));
+            }
+            holdsOn.add(own);
+        }
+    }
+
+    void connect() {
+        for (int p = 0; p < platforms.size(); p++) {
+            for (int i = 0; i < draft.pieces().size(); i++) {
+                connectPiece(p, i);
+            }
+            for (int q = 0; q < platforms.size(); q++) {
+                if (q != p) {
+                    connectCorners(p, q);
+                }
+            }
+        }
+    }
+
+    int holdAt(int platform, Point p) {
+        int hold = draft.holds().at(p, platforms.get(platform).id());
+        holdsOn.get(platform).add(hold);
+        return hold;
+    }
+
+    /** Adds the walks between all holds of each platform; call after every hold is known. */
+    void addWalks() {
+        for (int p = 0; p < platforms.size(); p++) {
+            OpenPlan plan = new OpenPlan(platforms.get(p).outline(), List.of());
+            List<Integer> holds = new ArrayList<>(holdsOn.get(p));
+            for (int i = 0; i < holds.size(); i++) {
+                for (int j = i + 1; j < holds.size(); j++) {
+                    if (plan.sees(
+                            draft.holds().place(holds.get(i)), draft.holds().place(holds.get(j)))) {
+                        draft.moves()
+                                .along(
+                                        holds.get(i),
+                                        holds.get(j),
+                                        LocomotorMode.QUADRUPEDAL_WALK,
+                                        false,
+                                        Carrier.SURFACE);
+                    }
+                }
+            }
+        }
+    }
+
+    private void connectPiece(int p, int i) {
+        Piece piece = draft.pieces().get(i);
+        Platform platform = platforms.get(p);
+        boolean through = passThrough(p, i);
+        if (through && piece.isSteep()) {
+            return;
+        }
+        for (double share : draft.ownShares(i)) {
+            Point place = piece.line().at(share);
+            join(p, i, share, nearestOn(platform, place));
+        }
+        for (Segment edge : edges(platform)) {
+            ClosestApproach closest = ClosestApproach.of(piece.line(), edge);
+            join(p, i, closest.shareOnFirst(), edge.at(closest.shareOnSecond()));
+        }
+    }
+
+    /** Where a piece passes through the deck, its hold is a hold of the deck. */
+    private boolean passThrough(int p, int i) {
+        Segment line = draft.pieces().get(i).line();
+        double riseM = line.b().zM() - line.a().zM();
+        double share = (platforms.get(p).zM() - line.a().zM()) / riseM;
+        double slack = Pieces.SAME_PLACE_M / Math.abs(riseM);
+        if (riseM == 0 || !(share >= -slack && share <= 1 + slack)) {
+            return false;
+        }
+        double inside = Math.max(0, Math.min(1, share));
+        Point place = line.at(inside);
+        if (!platforms.get(p).outline().covers(place.xM(), place.yM())) {
+            return false;
+        }
+        holdsOn.get(p).add(draft.holdOn(i, inside));
+        return true;
+    }
+
+    private void join(int p, int i, double share, Point onDeck) {
+        Piece piece = draft.pieces().get(i);
+        if (draft.within(piece.line().at(share), onDeck, piece.radiusM())) {
+            draft.join(i, share, holdAt(p, onDeck), Carrier.SURFACE, 0);
+        }
+    }
+
+    private void connectCorners(int p, int q) {
+        for (Corner corner : platforms.get(p).outline().corners()) {
+            Point from = corner.atHeight(platforms.get(p).zM());
+            Point to = nearestOn(platforms.get(q), from);
+            if (draft.within(from, to, 0)) {
+                draft.moves().over(holdAt(p, from), Carrier.SURFACE, holdAt(q, to), Carrier.SURFACE, 0);
+            }
+        }
+    }
+
+    static Point nearestOn(Platform platform, Point place) {
+        if (platform.outline().covers(place.xM(), place.yM())) {
+            return place.atHeight(platform.zM());
+        }
+        Point best = null;
+        for (Segment edge : edges(platform)) {
+            Point candidate = edge.at(edge.nearestShare(place));
+            if (best == null || candidate.distanceM(place) < best.distanceM(place)) {
+                best = candidate;
+            }
+        }
+        return best;
+    }
+
+    static List<Segment> edges(Platform platform) {
+        Outline outline = platform.outline();
+        List<Segment> edges = new ArrayList<>();
+        int n = outline.corners().size();
+        for (int i = 0; i < n; i++) {
+            edges.add(new Segment(
+                    outline.corners().get(i).atHeight(platform.zM()),
+                    outline.corners().get((i + 1) % n).atHeight(platform.zM())));
+        }
+        return edges;
+    }
+}

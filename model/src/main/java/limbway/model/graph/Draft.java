@@ -1,0 +1,115 @@
+package limbway.model.graph;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Enclosure;
+import limbway.model.geometry.Point;
+
+/** A graph while it is being compiled: pieces of support, the holds on each, and the moves found so far. */
+final class Draft {
+
+    /** A beam thinner than this is a walkway for no body. */
+    private static final double THINNEST_WALKWAY_M = 0.10;
+
+    private final Enclosure enclosure;
+    private final GraphSettings settings;
+    private final HoldTable holds = new HoldTable();
+    private final MoveList moves = new MoveList(holds);
+    private final List<Piece> pieces;
+    private final List<Carrier> carriers = new ArrayList<>();
+    private final List<double[]> ownShares = new ArrayList<>();
+    private final List<TreeMap<Double, Integer>> holdsOnPiece = new ArrayList<>();
+
+    Draft(Enclosure enclosure, GraphSettings settings) {
+        this.enclosure = enclosure;
+        this.settings = settings;
+        this.pieces = Pieces.of(enclosure.supports());
+        for (int i = 0; i < pieces.size(); i++) {
+            carriers.add(Carrier.of(pieces.get(i)));
+            ownShares.add(pieces.get(i).evenShares(settings.holdSpacingM()));
+            holdsOnPiece.add(new TreeMap<>());
+            for (double share : ownShares.get(i)) {
+                holdOn(i, share);
+            }
+        }
+    }
+
+    Enclosure enclosure() {
+        return enclosure;
+    }
+
+    GraphSettings settings() {
+        return settings;
+    }
+
+    HoldTable holds() {
+        return holds;
+    }
+
+    MoveList moves() {
+        return moves;
+    }
+
+    List<Piece> pieces() {
+        return pieces;
+    }
+
+    /** Shares of the holds that a piece has whatever stands near it. */
+    double[] ownShares(int piece) {
+        return ownShares.get(piece);
+    }
+
+    Carrier carrier(int piece) {
+        return carriers.get(piece);
+    }
+
+    int holdOn(int piece, double share) {
+        Piece line = pieces.get(piece);
+        int hold = holds.at(line.line().at(share), line.nameAt(share));
+        holdsOnPiece.get(piece).putIfAbsent(share, hold);
+        return hold;
+    }
+
+    /** Joins a place on a piece with a place on another carrier, and returns the hold on the piece. */
+    int join(int piece, double share, int otherHold, Carrier other, double otherRadiusM) {
+        int hold = holdOn(piece, share);
+        moves.over(hold, carrier(piece), otherHold, other, pieces.get(piece).radiusM() + otherRadiusM);
+        return hold;
+    }
+
+    /** Adds the moves from each hold of a piece to the next along it. */
+    void chainHoldsAlongPieces() {
+        for (int i = 0; i < pieces.size(); i++) {
+            boolean steep = pieces.get(i).isSteep();
+            Carrier carrier = carrier(i);
+            boolean walkway =
+                    carrier.slopeDeg() <= Carrier.WALKWAY_SLOPE_DEG && carrier.diameterM() >= THINNEST_WALKWAY_M;
+            int last = -1;
+            for (int hold : holdsOnPiece.get(i).values()) {
+                if (last >= 0 && last != hold) {
+                    if (steep) {
+                        moves.climb(last, hold, carrier);
+                    } else {
+                        moves.along(last, hold, LocomotorMode.CLAMBER, false, carrier);
+                    }
+                    if (walkway) {
+                        moves.along(last, hold, LocomotorMode.QUADRUPEDAL_WALK, false, carrier);
+                    }
+                }
+                last = hold;
+            }
+        }
+    }
+
+    double distanceM(int hold, int other) {
+        return holds.place(hold).distanceM(holds.place(other));
+    }
+
+    /** Whether a gap between two places can be crossed by the longest reach, given the radii of what is held. */
+    boolean within(Point a, Point b, double radiiM) {
+        return a.distanceM(b) - radiiM <= settings.widestGapM();
+    }
+}

@@ -1,0 +1,112 @@
+package limbway.model.graph;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Crown;
+import limbway.model.enclosure.Ground;
+import limbway.model.enclosure.Obstacle;
+import limbway.model.enclosure.Platform;
+import limbway.model.geometry.Corner;
+import limbway.model.geometry.Point;
+import limbway.model.geometry.Segment;
+
+/**
+ * Joins the ground with everything low enough to be reached from it, and walks exactly round obstacles: straight between
+ * all places that see each other, turning only at corners.
+ */
+final class GroundWays {
+
+    static final String NAME = "ground";
+
+    private final Draft draft;
+    private final OpenPlan plan;
+    private final Set<Integer> places = new LinkedHashSet<>();
+
+    GroundWays(Draft draft) {
+        this.draft = draft;
+        Ground ground = draft.enclosure().ground();
+        this.plan = new OpenPlan(
+                ground.outline(),
+                ground.obstacles().stream().map(Obstacle::outline).toList());
+        for (Corner turn : plan.turns()) {
+            places.add(draft.holds().at(turn.atHeight(0), NAME));
+        }
+    }
+
+    void connect(Decks decks, Canopy canopy) {
+        for (int i = 0; i < draft.pieces().size(); i++) {
+            Piece piece = draft.pieces().get(i);
+            for (double share : draft.ownShares(i)) {
+                Point place = piece.line().at(share);
+                if (!piece.isSteep() || place.equals(piece.lowerEnd())) {
+                    connectBelow(draft.holdOn(i, share), draft.carrier(i), piece.radiusM());
+                }
+            }
+        }
+        for (int p = 0; p < draft.enclosure().platforms().size(); p++) {
+            connectPlatform(decks, p);
+        }
+        for (int c = 0; c < draft.enclosure().crowns().size(); c++) {
+            Crown crown = draft.enclosure().crowns().get(c);
+            if (crown.baseZM() <= draft.settings().widestGapM()) {
+                Point low = crown.foot().atHeight(crown.baseZM());
+                connectBelow(canopy.holdIn(c, low), Carrier.BRANCHES, 0);
+            }
+        }
+    }
+
+    boolean covers(Point p) {
+        return plan.covers(p.xM(), p.yM());
+    }
+
+    int holdAt(Point p) {
+        int hold = draft.holds().at(p.atHeight(0), NAME);
+        places.add(hold);
+        return hold;
+    }
+
+    /** Adds the walks between all places of the ground; call after every hold is known. */
+    void addWalks() {
+        List<Integer> list = new ArrayList<>(places);
+        for (int i = 0; i < list.size(); i++) {
+            for (int j = i + 1; j < list.size(); j++) {
+                Point a = draft.holds().place(list.get(i));
+                Point b = draft.holds().place(list.get(j));
+                if (plan.sees(a, b)) {
+                    draft.moves()
+                            .along(list.get(i), list.get(j), LocomotorMode.QUADRUPEDAL_WALK, true, Carrier.SURFACE);
+                }
+            }
+        }
+    }
+
+    private void connectBelow(int hold, Carrier carrier, double radiusM) {
+        Point place = draft.holds().place(hold);
+        if (!covers(place) || place.zM() - radiusM > draft.settings().widestGapM()) {
+            return;
+        }
+        if (draft.holds().onGround(hold)) {
+            places.add(hold);
+        } else {
+            draft.moves().over(holdAt(place), Carrier.SURFACE, hold, carrier, radiusM);
+        }
+    }
+
+    private void connectPlatform(Decks decks, int p) {
+        Platform platform = draft.enclosure().platforms().get(p);
+        if (platform.zM() > draft.settings().widestGapM()) {
+            return;
+        }
+        for (Segment edge : Decks.edges(platform)) {
+            int steps = (int) Math.ceil(edge.lengthM() / draft.settings().holdSpacingM());
+            for (int k = 0; k < steps; k++) {
+                Point place = edge.at((double) k / steps);
+                connectBelow(decks.holdAt(p, place), Carrier.SURFACE, 0);
+            }
+        }
+    }
+}

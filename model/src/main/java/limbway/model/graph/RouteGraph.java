@@ -1,0 +1,252 @@
+package limbway.model.graph;
+
+import java.util.List;
+
+import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.Resource;
+import limbway.model.geometry.Point;
+
+/**
+ * An enclosure as holds and moves, the same for every body.
+ *
+ * <p>Holds and moves are numbers from 0. Moves are sorted by the hold they start from, so the moves out of hold
+ * {@code h} are {@code firstMove(h)} to {@code firstMove(h + 1) - 1}; a second index lists the moves into each hold. What
+ * a body can do and at what cost is in {@link MoveCosts}.
+ */
+public final class RouteGraph {
+
+    private final Point[] places;
+    private final String[] supports;
+    private final boolean[] grounded;
+    private final MoveArrays moves;
+    private final List<Resource> resources;
+    private final List<int[]> useHolds;
+
+    RouteGraph(
+            Point[] places,
+            String[] supports,
+            boolean[] grounded,
+            MoveArrays moves,
+            List<Resource> resources,
+            List<int[]> useHolds) {
+        this.places = places;
+        this.supports = supports;
+        this.grounded = grounded;
+        this.moves = moves;
+        this.resources = List.copyOf(resources);
+        this.useHolds = List.copyOf(useHolds);
+    }
+
+    /**
+     * Compiles an enclosure.
+     *
+     * @param enclosure what stands there
+     * @param settings how finely, and the widest gap that gets a move
+     * @return the graph
+     */
+    public static RouteGraph compile(Enclosure enclosure, GraphSettings settings) {
+        Draft draft = new Draft(enclosure, settings);
+        Decks decks = new Decks(draft);
+        Canopy canopy = new Canopy(draft);
+        GroundWays ground = new GroundWays(draft);
+        Contacts.connect(draft);
+        decks.connect();
+        canopy.connect();
+        ground.connect(decks, canopy);
+        List<List<Integer>> useHolds = new UsePoints(draft, decks, canopy, ground).find();
+        decks.addWalks();
+        canopy.addClambers();
+        ground.addWalks();
+        draft.chainHoldsAlongPieces();
+        return Assembly.of(draft, useHolds);
+    }
+
+    /**
+     * Number of holds.
+     *
+     * @return 0 or more
+     */
+    public int holdCount() {
+        return places.length;
+    }
+
+    /**
+     * Number of moves, each direction counted.
+     *
+     * @return 0 or more
+     */
+    public int moveCount() {
+        return moves.to.length;
+    }
+
+    /**
+     * Where a hold is.
+     *
+     * @param hold number of a hold
+     * @return its place
+     */
+    public Point place(int hold) {
+        return places[hold];
+    }
+
+    /**
+     * What a hold belongs to.
+     *
+     * @param hold number of a hold
+     * @return id of a support, platform or crown, or {@code ground}
+     */
+    public String support(int hold) {
+        return supports[hold];
+    }
+
+    /**
+     * Whether an animal at a hold stands on the ground.
+     *
+     * @param hold number of a hold
+     * @return true at ground level
+     */
+    public boolean onGround(int hold) {
+        return grounded[hold];
+    }
+
+    /**
+     * The first move out of a hold.
+     *
+     * @param hold number of a hold, or the number of holds
+     * @return number of a move
+     */
+    public int firstMove(int hold) {
+        return moves.firstFrom[hold];
+    }
+
+    /**
+     * The first place of a hold in the list of moves into it.
+     *
+     * @param hold number of a hold, or the number of holds
+     * @return index for {@link #moveInto}
+     */
+    public int firstInto(int hold) {
+        return moves.firstInto[hold];
+    }
+
+    /**
+     * A move into a hold.
+     *
+     * @param index from {@code firstInto(h)} to {@code firstInto(h + 1) - 1}
+     * @return number of a move that ends at {@code h}
+     */
+    public int moveInto(int index) {
+        return moves.into[index];
+    }
+
+    /**
+     * Where a move starts.
+     *
+     * @param move number of a move
+     * @return number of a hold
+     */
+    public int from(int move) {
+        return moves.from[move];
+    }
+
+    /**
+     * Where a move ends.
+     *
+     * @param move number of a move
+     * @return number of a hold
+     */
+    public int to(int move) {
+        return moves.to[move];
+    }
+
+    /**
+     * How a move is made.
+     *
+     * @param move number of a move
+     * @return its locomotor mode
+     */
+    public LocomotorMode mode(int move) {
+        return MoveArrays.MODES[moves.mode[move]];
+    }
+
+    /**
+     * Whether a move is made on the ground: walked on it, or stepped between it and a support.
+     *
+     * @param move number of a move
+     * @return true on the ground
+     */
+    public boolean moveOnGround(int move) {
+        return moves.onGround[move];
+    }
+
+    /**
+     * Length of a move.
+     *
+     * @param move number of a move
+     * @return metres, above 0
+     */
+    public double lengthM(int move) {
+        return moves.lengthM[move];
+    }
+
+    /**
+     * Height gained.
+     *
+     * @param move number of a move
+     * @return metres, negative downwards
+     */
+    public double riseM(int move) {
+        return places[moves.to[move]].zM() - places[moves.from[move]].zM();
+    }
+
+    /**
+     * Clear distance reached over.
+     *
+     * @param move number of a move
+     * @return metres, 0 where the body stays in contact
+     */
+    public double gapM(int move) {
+        return moves.gapM[move];
+    }
+
+    /**
+     * The resources of the enclosure.
+     *
+     * @return resources in the order of the enclosure
+     */
+    public List<Resource> resources() {
+        return resources;
+    }
+
+    /**
+     * The number of a resource.
+     *
+     * @param id name of a resource
+     * @return its place in {@link #resources()}
+     * @throws IllegalArgumentException if there is none of that name
+     */
+    public int resourceNumber(String id) {
+        for (int i = 0; i < resources.size(); i++) {
+            if (resources.get(i).id().equals(id)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("graph: resource = \"" + id + "\", allowed "
+                + resources.stream().map(Resource::id).toList());
+    }
+
+    /**
+     * The holds from which a resource is used.
+     *
+     * @param resource place of the resource in {@link #resources()}
+     * @return numbers of holds, ascending; empty where nothing is within reach of it
+     */
+    public int[] useHolds(int resource) {
+        return useHolds.get(resource).clone();
+    }
+
+    MoveArrays moves() {
+        return moves;
+    }
+}

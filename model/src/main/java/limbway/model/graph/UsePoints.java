@@ -1,0 +1,76 @@
+package limbway.model.graph;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import limbway.model.enclosure.Platform;
+import limbway.model.enclosure.Resource;
+import limbway.model.geometry.Point;
+
+/**
+ * Finds the holds from which each resource is used: on what carries it, or, where only coordinates are given, on
+ * everything within arm's length.
+ */
+final class UsePoints {
+
+    private final Draft draft;
+    private final Decks decks;
+    private final Canopy canopy;
+    private final GroundWays ground;
+
+    UsePoints(Draft draft, Decks decks, Canopy canopy, GroundWays ground) {
+        this.draft = draft;
+        this.decks = decks;
+        this.canopy = canopy;
+        this.ground = ground;
+    }
+
+    /** Holds of each resource, in the order of the enclosure; an empty list where nothing is within reach. */
+    List<List<Integer>> find() {
+        List<List<Integer>> all = new ArrayList<>();
+        for (Resource resource : draft.enclosure().resources()) {
+            Set<Integer> holds = new LinkedHashSet<>();
+            usePieces(resource, holds);
+            usePlatforms(resource, holds);
+            if (resource.on().isEmpty()) {
+                for (int crown : canopy.around(resource.at())) {
+                    holds.add(canopy.holdIn(crown, resource.at()));
+                }
+                if (resource.at().zM() <= draft.settings().useReachM() && ground.covers(resource.at())) {
+                    holds.add(ground.holdAt(resource.at()));
+                }
+            }
+            all.add(List.copyOf(holds));
+        }
+        return all;
+    }
+
+    private void usePieces(Resource resource, Set<Integer> holds) {
+        for (int i = 0; i < draft.pieces().size(); i++) {
+            Piece piece = draft.pieces().get(i);
+            double share = piece.line().nearestShare(resource.at());
+            double awayM = piece.line().at(share).distanceM(resource.at());
+            boolean carries = piece.names().contains(resource.on()) && awayM <= Pieces.SAME_PLACE_M;
+            boolean near = resource.on().isEmpty()
+                    && awayM - piece.radiusM() <= draft.settings().useReachM();
+            if (carries || near) {
+                holds.add(draft.holdOn(i, share));
+            }
+        }
+    }
+
+    private void usePlatforms(Resource resource, Set<Integer> holds) {
+        for (int p = 0; p < draft.enclosure().platforms().size(); p++) {
+            Platform platform = draft.enclosure().platforms().get(p);
+            Point place = Decks.nearestOn(platform, resource.at());
+            boolean carries = platform.id().equals(resource.on());
+            boolean near = resource.on().isEmpty()
+                    && place.distanceM(resource.at()) <= draft.settings().useReachM();
+            if (carries || near) {
+                holds.add(decks.holdAt(p, place));
+            }
+        }
+    }
+}

@@ -1,0 +1,140 @@
+package limbway.model.route;
+
+import limbway.model.graph.MoveCosts;
+import limbway.model.graph.RouteGraph;
+
+/**
+ * The moves one body can make, grouped by the hold they end at, those off the ground first.
+ *
+ * <p>A search backwards from a target reads these arrays from front to back and nothing else; moves that the body cannot
+ * make are left out, and the grouping spares a test for each move.
+ */
+public final class IncomingMoves {
+
+    private final int[] start;
+    private final int[] groundStart;
+    private final int[] from;
+    private final int[] milliJ;
+    private final int[] move;
+
+    /**
+     * Selects and groups the moves of a body.
+     *
+     * @param graph the graph
+     * @param costs the body's costs on that graph
+     */
+    public IncomingMoves(RouteGraph graph, MoveCosts costs) {
+        int holds = graph.holdCount();
+        start = new int[holds + 1];
+        groundStart = new int[holds];
+        int possible = 0;
+        for (int m = 0; m < graph.moveCount(); m++) {
+            if (costs.milliJ(m) != MoveCosts.IMPOSSIBLE) {
+                possible++;
+            }
+        }
+        from = new int[possible];
+        milliJ = new int[possible];
+        move = new int[possible];
+        int count = 0;
+        for (int hold = 0; hold < holds; hold++) {
+            start[hold] = count;
+            count = copy(graph, costs, hold, false, count);
+            groundStart[hold] = count;
+            count = copy(graph, costs, hold, true, count);
+        }
+        start[holds] = count;
+    }
+
+    private int copy(RouteGraph graph, MoveCosts costs, int hold, boolean onGround, int count) {
+        int next = count;
+        for (int i = graph.firstInto(hold); i < graph.firstInto(hold + 1); i++) {
+            int m = graph.moveInto(i);
+            if (graph.moveOnGround(m) == onGround && costs.milliJ(m) != MoveCosts.IMPOSSIBLE) {
+                from[next] = graph.from(m);
+                milliJ[next] = costs.milliJ(m);
+                move[next] = m;
+                next++;
+            }
+        }
+        return next;
+    }
+
+    /**
+     * Number of holds of the graph.
+     *
+     * @return 0 or more
+     */
+    public int holdCount() {
+        return groundStart.length;
+    }
+
+    /**
+     * Number of moves that the body can make.
+     *
+     * @return 0 or more
+     */
+    public int moveCount() {
+        return from.length;
+    }
+
+    /**
+     * First move into a hold.
+     *
+     * @param hold number of a hold
+     * @return index for the other methods
+     */
+    public int start(int hold) {
+        return start[hold];
+    }
+
+    /**
+     * First move on the ground into a hold.
+     *
+     * @param hold number of a hold
+     * @return index, from {@code start(hold)} to {@code end(hold)}
+     */
+    public int firstOnGround(int hold) {
+        return groundStart[hold];
+    }
+
+    /**
+     * End of the moves into a hold.
+     *
+     * @param hold number of a hold
+     * @return index after the last
+     */
+    public int end(int hold) {
+        return start[hold + 1];
+    }
+
+    /**
+     * Where a move starts.
+     *
+     * @param index place in these arrays
+     * @return number of a hold
+     */
+    public int from(int index) {
+        return from[index];
+    }
+
+    /**
+     * Cost of a move.
+     *
+     * @param index place in these arrays
+     * @return energy [mJ], at least 1
+     */
+    public int milliJ(int index) {
+        return milliJ[index];
+    }
+
+    /**
+     * The move's number in the graph.
+     *
+     * @param index place in these arrays
+     * @return number of a move
+     */
+    public int move(int index) {
+        return move[index];
+    }
+}

@@ -1,0 +1,151 @@
+package limbway.model.route;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import limbway.model.body.Body;
+import limbway.model.graph.MoveCosts;
+import limbway.model.graph.RouteGraph;
+
+/**
+ * All ways of one body to the resources of an enclosure.
+ *
+ * <p>Immutable once built, so threads may share it.
+ */
+public final class Routes {
+
+    private final RouteGraph graph;
+    private final MoveCosts costs;
+    private final ChoiceSharpness sharpness;
+    private final List<ReverseTree> offGround = new ArrayList<>();
+    private final List<ReverseTree> overGround = new ArrayList<>();
+
+    /**
+     * Builds both trees to every resource.
+     *
+     * @param graph the graph
+     * @param costs the body's costs on that graph
+     * @param sharpness how strictly the cheaper way is taken
+     */
+    public Routes(RouteGraph graph, MoveCosts costs, ChoiceSharpness sharpness) {
+        this.graph = graph;
+        this.costs = costs;
+        this.sharpness = sharpness;
+        IncomingMoves moves = new IncomingMoves(graph, costs);
+        for (int r = 0; r < graph.resources().size(); r++) {
+            ReverseTree off = ReverseTree.offGround(moves, graph.useHolds(r));
+            offGround.add(off);
+            overGround.add(ReverseTree.overGround(moves, off));
+        }
+    }
+
+    /**
+     * The graph.
+     *
+     * @return the graph the routes run on
+     */
+    public RouteGraph graph() {
+        return graph;
+    }
+
+    /**
+     * What each move costs.
+     *
+     * @return costs of the body
+     */
+    public MoveCosts costs() {
+        return costs;
+    }
+
+    /**
+     * Who moves.
+     *
+     * @return the body
+     */
+    public Body body() {
+        return costs.body();
+    }
+
+    /**
+     * Cost of the cheapest way without a move on the ground.
+     *
+     * @param hold where it starts
+     * @param resource number of the resource
+     * @return energy [mJ], or {@link ReverseTree#UNREACHABLE}
+     */
+    public int offGroundMilliJ(int hold, int resource) {
+        return offGround.get(resource).milliJ(hold);
+    }
+
+    /**
+     * Cost of the cheapest way.
+     *
+     * @param hold where it starts
+     * @param resource number of the resource
+     * @return energy [mJ], or {@link ReverseTree#UNREACHABLE}
+     */
+    public int cheapestMilliJ(int hold, int resource) {
+        return Math.min(
+                offGround.get(resource).milliJ(hold), overGround.get(resource).milliJ(hold));
+    }
+
+    /**
+     * Finds the ways from a hold to a resource.
+     *
+     * @param hold where the animal is
+     * @param resource number of the resource
+     * @return the ways, or why there is none
+     */
+    public Search find(int hold, int resource) {
+        Optional<Way> off = wayOffGround(hold, resource);
+        Optional<Way> over = wayOverGround(hold, resource);
+        if (off.isEmpty() && over.isEmpty()) {
+            String target = graph.resources().get(resource).id();
+            return new Search.Unreachable(
+                    graph.useHolds(resource).length == 0
+                            ? "nothing that an animal can hold is within reach of " + target
+                            : "no support, platform or ground leads a " + body().name() + " from " + graph.support(hold)
+                                    + " to " + target);
+        }
+        Optional<Way> rival = over.filter(way -> !way.hasLoop());
+        if (off.isEmpty()) {
+            return new Search.Reached(over.get(), off, over, 0);
+        }
+        boolean offIsCheapest =
+                over.isEmpty() || off.get().milliJ() <= over.get().milliJ();
+        double share = rival.isEmpty() || off.get().milliJ() == 0
+                ? 1
+                : sharpness.shareOfFirst(off.get().milliJ(), rival.get().milliJ());
+        return new Search.Reached(offIsCheapest ? off.get() : over.get(), off, rival, share);
+    }
+
+    private Optional<Way> wayOffGround(int hold, int resource) {
+        ReverseTree tree = offGround.get(resource);
+        if (tree.milliJ(hold) == ReverseTree.UNREACHABLE) {
+            return Optional.empty();
+        }
+        WayBuilder way = new WayBuilder(graph, costs, hold);
+        way.follow(tree);
+        return Optional.of(way.build());
+    }
+
+    private Optional<Way> wayOverGround(int hold, int resource) {
+        ReverseTree over = overGround.get(resource);
+        ReverseTree off = offGround.get(resource);
+        if (over.milliJ(hold) == ReverseTree.UNREACHABLE) {
+            return Optional.empty();
+        }
+        WayBuilder way = new WayBuilder(graph, costs, hold);
+        int left = over.milliJ(hold);
+        boolean lastGroundMoveMade = false;
+        while (!lastGroundMoveMade) {
+            int move = over.nextMove(way.at());
+            left -= costs.milliJ(move);
+            way.make(move);
+            lastGroundMoveMade = graph.moveOnGround(move) && off.milliJ(way.at()) == left;
+        }
+        way.follow(off);
+        return Optional.of(way.build());
+    }
+}

@@ -1,0 +1,33 @@
+package limbway.sim.experiment;
+
+import java.time.LocalDate;
+
+/**
+ * How a layout is run.
+ *
+ * @param seed master seed, 1 to 2147483647
+ * @param replications independent repetitions, 1 or more
+ * @param days days in each, 1 or more
+ * @param date calendar date of day 1
+ * @param threads threads to use, 1 or more; the result does not depend on it
+ */
+public record RunSettings(int seed, int replications, int days, LocalDate date, int threads) {
+
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException naming the setting outside its range
+     */
+    public RunSettings {
+        requireAtLeastOne("seed", seed);
+        requireAtLeastOne("replications", replications);
+        requireAtLeastOne("days", days);
+        requireAtLeastOne("threads", threads);
+    }
+
+    private static void requireAtLeastOne(String setting, int value) {
+        if (value < 1) {
+            throw new IllegalArgumentException("run: " + setting + " = " + value + ", allowed 1 to 2147483647");
+        }
+    }
+}

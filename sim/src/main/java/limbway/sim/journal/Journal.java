@@ -1,0 +1,23 @@
+package limbway.sim.journal;
+
+import java.util.List;
+
+/**
+ * All that happened in one replication, in order of time.
+ *
+ * @param replication number of the replication, from 1
+ * @param trips trips in order of their start; animals by number where two start together
+ * @param stays stays likewise
+ * @param reserves energy account of each animal, by number
+ * @param stocks account of each food place, by number of the resource
+ */
+public record Journal(int replication, List<Trip> trips, List<Stay> stays, List<Reserve> reserves, List<Stock> stocks) {
+
+    /** Keeps copies of the lists. */
+    public Journal {
+        trips = List.copyOf(trips);
+        stays = List.copyOf(stays);
+        reserves = List.copyOf(reserves);
+        stocks = List.copyOf(stocks);
+    }
+}

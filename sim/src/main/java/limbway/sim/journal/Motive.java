@@ -1,0 +1,28 @@
+package limbway.sim.journal;
+
+/** Why an animal made a trip or a stay. */
+public enum Motive {
+    /** To eat. */
+    HUNGER("hunger"),
+    /** To drink. */
+    THIRST("thirst"),
+    /** To rest by day. */
+    FATIGUE("fatigue"),
+    /** To sleep. */
+    NIGHT("night");
+
+    private final String word;
+
+    Motive(String word) {
+        this.word = word;
+    }
+
+    /**
+     * The word used in tables.
+     *
+     * @return one lower-case English word
+     */
+    public String word() {
+        return word;
+    }
+}
