@@ -33,12 +33,12 @@ class GroundWaysTest {
         assertEquals(13, walkedM(scene), ROUNDING_M);
     }
 
-    /** Round the corner (8, 8) of a rock from (0, 4) and on to (12, 12): sqrt(64 + 16) + sqrt(16 + 16). */
+    /** Over a rock from (0, 4) by its corners (8, 8) and (12, 8) to (16, 4): sqrt(64 + 16) + 4 + sqrt(16 + 16). */
     @Test
-    void turnsExactlyAtTheCornerOfARock() {
+    void turnsExactlyAtTheCornersOfARock() {
         Scene scene =
-                Scene.yard(20, 20).rock("rock", 8, 0, 12, 8).food("a", 0, 4, 0).food("b", 12, 12, 0);
-        assertEquals(Math.sqrt(80) + Math.sqrt(32), walkedM(scene), ROUNDING_M);
+                Scene.yard(20, 20).rock("rock", 8, 0, 12, 8).food("a", 0, 4, 0).food("b", 16, 4, 0);
+        assertEquals(Math.sqrt(80) + 4 + Math.sqrt(32), walkedM(scene), ROUNDING_M);
     }
 
     /** Two rocks that share an edge leave no slit: the way goes round both, by (4, 6) and (8, 6). */
@@ -52,7 +52,7 @@ class GroundWaysTest {
         assertEquals(5 + 4 + 5, walkedM(scene), ROUNDING_M);
     }
 
-    /** An L-shaped yard: from one arm to the other by the inner corner (4, 4). */
+    /** An L-shaped yard: from one arm to the other by the inner corner (4, 4), twice sqrt(36 + 1). */
     @Test
     void turnsAtTheInnerCornerOfTheYard() {
         Outline yard = new Outline(List.of(
@@ -62,8 +62,8 @@ class GroundWaysTest {
                 new Corner(4, 4),
                 new Corner(4, 12),
                 new Corner(0, 12)));
-        Scene scene = Scene.on(yard).food("a", 7, 0, 0).food("b", 0, 7, 0);
-        assertEquals(5 + 5, walkedM(scene), ROUNDING_M);
+        Scene scene = Scene.on(yard).food("a", 10, 3, 0).food("b", 3, 10, 0);
+        assertEquals(2 * Math.sqrt(37), walkedM(scene), ROUNDING_M);
     }
 
     @Test
