@@ -105,10 +105,13 @@ public final class Appraisal {
 
     private static boolean canGo(Ape ape, Nights nights, int place, int passage, long nowMs, long lastLightMs) {
         Outlook outlook = ape.outlook();
-        return ape.barredUntilMs(place) <= nowMs
-                && outlook.isOpen(passage)
-                && isBackInTime(ape, nights, passage, true, nowMs, lastLightMs)
-                && isBackInTime(ape, nights, passage, false, nowMs, lastLightMs);
+        if (ape.barredUntilMs(place) > nowMs || !outlook.isOpen(passage)) {
+            return false;
+        }
+        // for most of the day two trips of any length leave time to spare, and the nest need not be looked for
+        return nowMs + 2 * outlook.longestMs() < lastLightMs
+                || (isBackInTime(ape, nights, passage, true, nowMs, lastLightMs)
+                        && isBackInTime(ape, nights, passage, false, nowMs, lastLightMs));
     }
 
     private static boolean isBackInTime(

@@ -23,7 +23,7 @@ public record ChoiceSettings(
      * @return the group with every parameter at its default
      */
     public static ChoiceSettings standard() {
-        return new ChoiceSettings(120, 1, 0.05, 0.02, 0.05);
+        return new ChoiceSettings(120, 1, 0.05, 0.02, 0.1);
     }
 
     /**
@@ -75,7 +75,7 @@ public record ChoiceSettings(
                         "1",
                         leastRelief,
                         0,
-                        0.2,
+                        0.3,
                         Standing.ASSUMPTION,
                         "no source; a place that promises nothing is not gone to"));
     }

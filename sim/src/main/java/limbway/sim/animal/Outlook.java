@@ -20,6 +20,7 @@ public final class Outlook {
     private final int[] overGroundEnd;
     private final long[] offGroundMs;
     private final long[] overGroundMs;
+    private final long longestMs;
 
     /**
      * Reckons all passages of one body.
@@ -39,6 +40,7 @@ public final class Outlook {
         overGroundEnd = new int[count];
         offGroundMs = new long[count];
         overGroundMs = new long[count];
+        long longest = 0;
         for (int p = 0; p < count; p++) {
             if (passages.isOpen(p)) {
                 open[p] = true;
@@ -48,8 +50,10 @@ public final class Outlook {
                 overGroundEnd[p] = passages.mayGo(p, false) ? passages.end(p, false) : NEVER;
                 offGroundMs[p] = passages.mayGo(p, true) ? passages.ms(p, true) : 0;
                 overGroundMs[p] = passages.mayGo(p, false) ? passages.ms(p, false) : 0;
+                longest = Math.max(longest, slowestMs(p));
             }
         }
+        longestMs = longest;
     }
 
     /**
@@ -88,5 +92,10 @@ public final class Outlook {
     /** The longest that a trip may take [ms]. */
     long slowestMs(int passage) {
         return Math.max(offGroundMs[passage], overGroundMs[passage]);
+    }
+
+    /** The longest that any trip may take [ms]. */
+    long longestMs() {
+        return longestMs;
     }
 }

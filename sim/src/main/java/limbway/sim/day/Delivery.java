@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
+import limbway.model.enclosure.ResourceKind;
 import limbway.model.graph.RouteGraph;
 import limbway.model.study.Feeding;
 
@@ -24,12 +25,18 @@ record Delivery(long clockMs, List<Portion> portions) {
      */
     record Portion(int resource, double joule) {}
 
-    /** Feedings of the same minute are one event: nobody runs for the first bowl because it is first in the list. */
+    /** Feedings at the same time are one event: nobody runs for the first bowl because it is first in the list. */
     static List<Delivery> of(List<Feeding> feedings, RouteGraph graph) {
         Map<Long, List<Portion>> byTime = new TreeMap<>();
         for (Feeding feeding : feedings) {
+            int resource = graph.resourceNumber(feeding.resource());
+            ResourceKind kind = graph.resources().get(resource).kind();
+            if (kind != ResourceKind.FOOD) {
+                throw new IllegalArgumentException(
+                        "feeding at \"" + feeding.resource() + "\": kind of place = " + kind.word() + ", allowed food");
+            }
             byTime.computeIfAbsent(Almanac.millis(feeding.at()), t -> new ArrayList<>())
-                    .add(new Portion(graph.resourceNumber(feeding.resource()), feeding.energyKj() * 1000));
+                    .add(new Portion(resource, feeding.energyKj() * 1000));
         }
         List<Delivery> deliveries = new ArrayList<>();
         byTime.forEach((time, portions) -> deliveries.add(new Delivery(time, List.copyOf(portions))));

@@ -11,6 +11,7 @@ import limbway.sim.animal.Ape;
 import limbway.sim.animal.Stalls;
 import limbway.sim.chance.Chance;
 import limbway.sim.journal.Journal;
+import limbway.sim.journal.Ledger;
 import limbway.sim.journal.Reserve;
 
 /**
@@ -84,8 +85,9 @@ public final class Replication extends SimState implements Diary {
         }
         nowMs = plan.endMs();
         group.forEach(conduct::close);
-        audit.check(reserves(), larder.stocks(plan.resources()));
-        return Optional.of(recorder.journal(chance.replication(), reserves(), larder.stocks(plan.resources())));
+        Journal journal = recorder.journal(chance.replication(), reserves(), larder.stocks(plan.resources()));
+        Ledger.check(journal.reserves(), journal.stocks());
+        return Optional.of(journal);
     }
 
     @Override
@@ -95,13 +97,17 @@ public final class Replication extends SimState implements Diary {
 
     @Override
     public void expect(Ape ape, long ms, EventClass what) {
+        if (ms <= nowMs) {
+            // MASON would move it on by a fraction of a millisecond, without a word
+            throw new IllegalStateException("clock: event at " + ms + " ms, allowed after " + nowMs + " ms");
+        }
         conduct.doing(ape).expect(ms, what);
         put(ms, what.ordering(ape.number()), ownEvents[ape.number()][what.ordinal()]);
     }
 
     private void put(long ms, int ordering, Steppable event) {
-        if (ms < plan.endMs() && !schedule.scheduleOnce((double) ms, ordering, event)) {
-            throw new IllegalStateException("clock: event at " + ms + " ms, allowed after " + nowMs + " ms");
+        if (ms < plan.endMs()) {
+            schedule.scheduleOnce((double) ms, ordering, event);
         }
     }
 
