@@ -6,8 +6,12 @@ import limbway.model.body.LocomotorMode;
 /**
  * Net cost of a metre of path in one locomotor mode, for one body.
  *
- * <p>{@code M [C(M, slope) + (multiplier - 1) C(M, 0) cos slope]}: the incline cost, and for modes dearer than walking a
+ * <p>Along a support: {@code M [C(M, slope) + (multiplier - 1) C(M, 0) cos slope]}, the incline cost, and for clambering a
  * surcharge on the level part only, because vertical climbing costs the same whatever the hold.
+ *
+ * <p>Over a gap and from branch to branch within a crown, the level part is paid as clambering and the height as vertical
+ * climb or descent: {@code M [multiplier C(M, 0) cos slope + C(M, +/-90) |sin slope|]}. Nobody has measured reaching
+ * over; this choice makes it no cheaper to gain height by reaching than by climbing.
  *
  * @source {@link InclineCost}; multipliers in {@link EnergySettings}
  */
@@ -33,15 +37,32 @@ public final class ModeCost {
      * @return cost [J/m], above 0
      */
     public double jPerM(Body body, LocomotorMode mode, double slopeDeg) {
-        double multiplier =
-                switch (mode) {
-                    case QUADRUPEDAL_WALK -> 1;
-                    case VERTICAL_CLIMB, VERTICAL_DESCENT, CLAMBER -> settings.clamberMultiplier();
-                    case BRIDGE -> settings.bridgeMultiplier();
-                };
-        double surcharge = (multiplier - 1)
-                * InclineCost.jPerKgM(body.massKg(), 0)
-                * StrictMath.cos(StrictMath.toRadians(slopeDeg));
-        return body.massKg() * (InclineCost.jPerKgM(body.massKg(), slopeDeg) + surcharge);
+        double massKg = body.massKg();
+        double levelShare = StrictMath.cos(StrictMath.toRadians(slopeDeg));
+        double level = InclineCost.jPerKgM(massKg, 0) * levelShare;
+        return switch (mode) {
+            case QUADRUPEDAL_WALK -> massKg * InclineCost.jPerKgM(massKg, slopeDeg);
+            case VERTICAL_CLIMB, VERTICAL_DESCENT, CLAMBER ->
+                massKg * (InclineCost.jPerKgM(massKg, slopeDeg) + (settings.clamberMultiplier() - 1) * level);
+            case BRIDGE -> reachingJPerM(massKg, settings.bridgeMultiplier(), slopeDeg);
+        };
+    }
+
+    /**
+     * Returns the cost per metre of clambering from branch to branch within a crown.
+     *
+     * @param body who moves
+     * @param slopeDeg slope of the path, positive upwards [°], -90 to 90
+     * @return cost [J/m], above 0
+     */
+    public double throughBranchesJPerM(Body body, double slopeDeg) {
+        return reachingJPerM(body.massKg(), settings.clamberMultiplier(), slopeDeg);
+    }
+
+    private static double reachingJPerM(double massKg, double multiplier, double slopeDeg) {
+        double slope = StrictMath.toRadians(slopeDeg);
+        double level = multiplier * InclineCost.jPerKgM(massKg, 0) * StrictMath.cos(slope);
+        double height = InclineCost.jPerKgM(massKg, slopeDeg < 0 ? -90 : 90) * Math.abs(StrictMath.sin(slope));
+        return massKg * (level + height);
     }
 }

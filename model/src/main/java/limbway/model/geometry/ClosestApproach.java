@@ -10,7 +10,7 @@ package limbway.model.geometry;
 public record ClosestApproach(double shareOnFirst, double shareOnSecond, double distanceM) {
 
     /** Sine of the angle below which two lines count as parallel. */
-    private static final double PARALLEL_SINE = 1e-9;
+    private static final double PARALLEL_SINE = 1e-6;
 
     /**
      * Finds the closest approach of two lines of finite length.

@@ -1,12 +1,14 @@
 package limbway.model.graph;
 
 import limbway.model.geometry.ClosestApproach;
+import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
 import limbway.model.geometry.SegmentGrid;
 
 /**
- * Joins supports that come within reach of each other: at their closest approach, at the places opposite their ends, and
- * from each hold of one to the nearest hold of the other.
+ * Joins supports that come within reach of each other: at their closest approach, at the places opposite their ends,
+ * where the gap is just what some body reaches, and from each hold of one to the nearest place of the other
+ * and to the one at the same height.
  *
  * <p>What a pair gets depends on that pair alone, never on a third support.
  */
@@ -43,21 +45,34 @@ final class Contacts {
             join(first, end, second, b.line().nearestShare(a.line().at(end)));
             join(first, a.line().nearestShare(b.line().at(end)), second, end);
         }
-        joinNearestHolds(first, second);
-        joinNearestHolds(second, first);
+        joinAtReachLimits(first, closest.shareOnFirst(), second);
+        joinAtReachLimits(second, closest.shareOnSecond(), first);
+        joinNearestPlaces(first, second);
+        joinNearestPlaces(second, first);
     }
 
-    private void joinNearestHolds(int first, int second) {
+    private void joinAtReachLimits(int first, double nearestShare, int second) {
         Segment line = draft.pieces().get(first).line();
         Segment other = draft.pieces().get(second).line();
-        double[] targets = draft.ownShares(second);
+        double radiiM =
+                draft.pieces().get(first).radiusM() + draft.pieces().get(second).radiusM();
+        for (double reachM : draft.settings().reachesM()) {
+            for (double share : ReachLimit.shares(s -> other.distanceM(line.at(s)), nearestShare, reachM + radiiM)) {
+                join(first, share, second, other.nearestShare(line.at(share)));
+            }
+        }
+    }
+
+    private void joinNearestPlaces(int first, int second) {
+        Segment line = draft.pieces().get(first).line();
+        Segment other = draft.pieces().get(second).line();
         for (double share : draft.ownShares(first)) {
-            double place = other.nearestShare(line.at(share)) * (targets.length - 1);
-            // half-way between two holds both are nearest: taking both keeps mirrored enclosures alike
-            int low = (int) Math.ceil(place - 0.5 - 1e-9);
-            int high = (int) Math.floor(place + 0.5 + 1e-9);
-            for (int k = low; k <= high; k++) {
-                join(first, share, second, targets[k]);
+            Point place = line.at(share);
+            join(first, share, second, other.nearestShare(place));
+            double riseM = other.b().zM() - other.a().zM();
+            double level = (place.zM() - other.a().zM()) / riseM;
+            if (level > 0 && level < 1) {
+                join(first, share, second, level);
             }
         }
     }

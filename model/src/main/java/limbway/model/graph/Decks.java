@@ -87,6 +87,16 @@ final class Decks {
         for (Segment edge : edges(platform)) {
             ClosestApproach closest = ClosestApproach.of(piece.line(), edge);
             join(p, i, closest.shareOnFirst(), edge.at(closest.shareOnSecond()));
+            for (double reachM : draft.settings().reachesM()) {
+                double limitM = reachM + piece.radiusM();
+                for (double share : ReachLimit.shares(
+                        s -> nearestOn(platform, piece.line().at(s))
+                                .distanceM(piece.line().at(s)),
+                        closest.shareOnFirst(),
+                        limitM)) {
+                    join(p, i, share, nearestOn(platform, piece.line().at(share)));
+                }
+            }
         }
     }
 

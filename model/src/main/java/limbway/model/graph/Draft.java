@@ -1,8 +1,10 @@
 package limbway.model.graph;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Enclosure;
@@ -13,6 +15,9 @@ final class Draft {
 
     /** A beam thinner than this is a walkway for no body. */
     private static final double THINNEST_WALKWAY_M = 0.10;
+
+    /** Rounding allowed where a gap is exactly what a body reaches. */
+    static final double REACH_SLACK_M = 1e-9;
 
     private final Enclosure enclosure;
     private final GraphSettings settings;
@@ -29,12 +34,23 @@ final class Draft {
         this.pieces = Pieces.of(enclosure.supports());
         for (int i = 0; i < pieces.size(); i++) {
             carriers.add(Carrier.of(pieces.get(i)));
-            ownShares.add(pieces.get(i).evenShares(settings.holdSpacingM()));
+            ownShares.add(ownShares(pieces.get(i)));
             holdsOnPiece.add(new TreeMap<>());
             for (double share : ownShares.get(i)) {
                 holdOn(i, share);
             }
         }
+    }
+
+    /** An even division, and the places of what hangs on the piece. */
+    private double[] ownShares(Piece piece) {
+        DoubleStream fixed = enclosure.resources().stream()
+                .filter(resource -> piece.carries(resource.on(), resource.at()))
+                .mapToDouble(resource -> piece.line().nearestShare(resource.at()));
+        return DoubleStream.concat(Arrays.stream(piece.evenShares(settings.holdSpacingM())), fixed)
+                .sorted()
+                .distinct()
+                .toArray();
     }
 
     Enclosure enclosure() {
@@ -110,6 +126,6 @@ final class Draft {
 
     /** Whether a gap between two places can be crossed by the longest reach, given the radii of what is held. */
     boolean within(Point a, Point b, double radiiM) {
-        return a.distanceM(b) - radiiM <= settings.widestGapM();
+        return a.distanceM(b) - radiiM <= settings.widestGapM() + REACH_SLACK_M;
     }
 }

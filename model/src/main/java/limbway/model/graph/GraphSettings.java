@@ -1,6 +1,7 @@
 package limbway.model.graph;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import limbway.model.body.Body;
 import limbway.model.parameter.Parameter;
@@ -10,13 +11,13 @@ import limbway.model.parameter.Standing;
  * How finely an enclosure is compiled.
  *
  * @param holdSpacingM greatest distance between two holds along a support [m], above 0
- * @param widestGapM widest gap that gets a move [m]: the longest reach of any body that will use the graph
+ * @param reachesM how far the bodies that will use the graph reach [m], ascending, at least one, each above 0
  * @param useReachM how far from a resource a hold may be to use it [m]
  */
-public record GraphSettings(double holdSpacingM, double widestGapM, double useReachM) {
+public record GraphSettings(double holdSpacingM, List<Double> reachesM, double useReachM) {
 
     /** Default distance between holds [m]. */
-    public static final double HOLD_SPACING_M = 0.5;
+    public static final double HOLD_SPACING_M = 0.25;
 
     /** Default distance from which a resource is used [m]. */
     public static final double USE_REACH_M = 0.6;
@@ -30,8 +31,9 @@ public record GraphSettings(double holdSpacingM, double widestGapM, double useRe
         if (!(holdSpacingM > 0)) {
             throw new IllegalArgumentException("graph: holdSpacingM = " + holdSpacingM + ", allowed above 0");
         }
-        if (!(widestGapM > 0)) {
-            throw new IllegalArgumentException("graph: widestGapM = " + widestGapM + ", allowed above 0");
+        reachesM = List.copyOf(reachesM);
+        if (reachesM.isEmpty() || !(reachesM.get(0) > 0)) {
+            throw new IllegalArgumentException("graph: reachesM = " + reachesM + ", allowed one or more above 0");
         }
         if (!(useReachM > 0)) {
             throw new IllegalArgumentException("graph: useReachM = " + useReachM + ", allowed above 0");
@@ -39,23 +41,43 @@ public record GraphSettings(double holdSpacingM, double widestGapM, double useRe
     }
 
     /**
-     * Default settings with gaps up to the longest reach of the given bodies.
+     * Default settings for given bodies.
      *
      * @param bodies who will use the graph, at least one
      * @return settings
      */
     public static GraphSettings forBodies(List<Body> bodies) {
-        double widestM = bodies.stream()
-                .mapToDouble(body -> Math.max(body.gapReachM(), body.overheadReachM()))
-                .max()
-                .orElseThrow(() -> new IllegalArgumentException("graph: bodies = none, allowed one or more"));
-        return new GraphSettings(HOLD_SPACING_M, widestM, USE_REACH_M);
+        List<Double> reachesM = bodies.stream()
+                .flatMap(body -> Stream.of(body.gapReachM(), body.overheadReachM()))
+                .distinct()
+                .sorted()
+                .toList();
+        return new GraphSettings(HOLD_SPACING_M, reachesM, USE_REACH_M);
+    }
+
+    /**
+     * The same settings with another spacing.
+     *
+     * @param spacingM greatest distance between two holds along a support [m], above 0
+     * @return a copy
+     */
+    public GraphSettings withHoldSpacing(double spacingM) {
+        return new GraphSettings(spacingM, reachesM, useReachM);
+    }
+
+    /**
+     * Widest gap that gets a move.
+     *
+     * @return the longest reach [m]
+     */
+    public double widestGapM() {
+        return reachesM.get(reachesM.size() - 1);
     }
 
     /**
      * The settings as parameters.
      *
-     * @return spacing and use reach; the widest gap follows from the bodies
+     * @return spacing and use reach; the reaches follow from the bodies
      */
     public List<Parameter> parameters() {
         return List.of(

@@ -46,6 +46,9 @@ final class GroundWays {
                     connectBelow(draft.holdOn(i, share), draft.carrier(i), piece.radiusM());
                 }
             }
+            if (!piece.isSteep()) {
+                connectAtReachLimits(i, piece);
+            }
         }
         for (int p = 0; p < draft.enclosure().platforms().size(); p++) {
             connectPlatform(decks, p);
@@ -80,6 +83,16 @@ final class GroundWays {
                     draft.moves()
                             .along(list.get(i), list.get(j), LocomotorMode.QUADRUPEDAL_WALK, true, Carrier.SURFACE);
                 }
+            }
+        }
+    }
+
+    private void connectAtReachLimits(int i, Piece piece) {
+        double lowestShare = piece.lowerEnd().equals(piece.line().a()) ? 0 : 1;
+        for (double reachM : draft.settings().reachesM()) {
+            for (double share :
+                    ReachLimit.shares(s -> piece.line().at(s).zM(), lowestShare, reachM + piece.radiusM())) {
+                connectBelow(draft.holdOn(i, share), draft.carrier(i), piece.radiusM());
             }
         }
     }

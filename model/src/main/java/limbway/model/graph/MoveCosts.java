@@ -41,9 +41,17 @@ public final class MoveCosts {
         MoveArrays moves = graph.moves();
         int[] milliJ = new int[moves.to.length];
         for (int m = 0; m < milliJ.length; m++) {
-            milliJ[m] = possible(moves, m, body)
-                    ? rounded(cost.jPerM(body, MoveArrays.MODES[moves.mode[m]], moves.slopeDeg[m]), moves, m)
-                    : IMPOSSIBLE;
+            if (possible(moves, m, body)) {
+                boolean inCrown = moves.carriers[moves.firstCarrier[m]].equals(Carrier.BRANCHES)
+                        && moves.carriers[moves.secondCarrier[m]].equals(Carrier.BRANCHES);
+                double slopeDeg = moves.slopeDeg[m];
+                double jPerM = inCrown
+                        ? cost.throughBranchesJPerM(body, slopeDeg)
+                        : cost.jPerM(body, MoveArrays.MODES[moves.mode[m]], slopeDeg);
+                milliJ[m] = rounded(jPerM, moves, m);
+            } else {
+                milliJ[m] = IMPOSSIBLE;
+            }
         }
         return new MoveCosts(body, milliJ);
     }
@@ -89,7 +97,7 @@ public final class MoveCosts {
             case BRIDGE ->
                 first.canUse(body)
                         && second.canUse(body)
-                        && moves.gapM[m] <= reachM(body, first, second, moves.slopeDeg[m]);
+                        && moves.gapM[m] <= reachM(body, first, second, moves.slopeDeg[m]) + Draft.REACH_SLACK_M;
         };
     }
 

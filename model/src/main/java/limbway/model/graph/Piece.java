@@ -45,6 +45,11 @@ record Piece(Segment line, Support stock, List<String> names, List<Double> until
         return names.get(names.size() - 1);
     }
 
+    /** Whether a place that is said to be on a support of some name lies on this piece of it. */
+    boolean carries(String name, Point place) {
+        return names.contains(name) && line.distanceM(place) <= Pieces.SAME_PLACE_M;
+    }
+
     /** Shares of an even division with steps of at most the given length, both ends included. */
     double[] evenShares(double spacingM) {
         int steps = Math.max(1, (int) Math.ceil(line.lengthM() / spacingM - 1e-9));

@@ -11,7 +11,7 @@ import limbway.model.geometry.Point;
 
 /**
  * Finds the holds from which each resource is used: on what carries it, or, where only coordinates are given, on
- * everything within arm's length.
+ * everything within arm's length; in a crown, from its branches.
  */
 final class UsePoints {
 
@@ -34,13 +34,12 @@ final class UsePoints {
             Set<Integer> holds = new LinkedHashSet<>();
             usePieces(resource, holds);
             usePlatforms(resource, holds);
-            if (resource.on().isEmpty()) {
-                for (int crown : canopy.around(resource.at())) {
-                    holds.add(canopy.holdIn(crown, resource.at()));
-                }
-                if (resource.at().zM() <= draft.settings().useReachM() && ground.covers(resource.at())) {
-                    holds.add(ground.holdAt(resource.at()));
-                }
+            for (int crown : canopy.around(resource.at())) {
+                holds.add(canopy.holdIn(crown, resource.at()));
+            }
+            boolean low = resource.at().zM() <= draft.settings().useReachM();
+            if (resource.on().isEmpty() && low && ground.covers(resource.at())) {
+                holds.add(ground.holdAt(resource.at()));
             }
             all.add(List.copyOf(holds));
         }
@@ -52,7 +51,7 @@ final class UsePoints {
             Piece piece = draft.pieces().get(i);
             double share = piece.line().nearestShare(resource.at());
             double awayM = piece.line().at(share).distanceM(resource.at());
-            boolean carries = piece.names().contains(resource.on()) && awayM <= Pieces.SAME_PLACE_M;
+            boolean carries = piece.carries(resource.on(), resource.at());
             boolean near = resource.on().isEmpty()
                     && awayM - piece.radiusM() <= draft.settings().useReachM();
             if (carries || near) {

@@ -105,8 +105,8 @@ public final class Routes {
             return new Search.Unreachable(
                     graph.useHolds(resource).length == 0
                             ? "nothing that an animal can hold is within reach of " + target
-                            : "no support, platform or ground leads a " + body().name() + " from " + graph.support(hold)
-                                    + " to " + target);
+                            : "no support, platform or ground leads this " + body().name() + " from "
+                                    + graph.support(hold) + " to " + target);
         }
         Optional<Way> rival = over.filter(way -> !way.hasLoop());
         if (off.isEmpty()) {
