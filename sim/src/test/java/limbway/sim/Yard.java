@@ -1,26 +1,18 @@
 package limbway.sim;
 
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.body.Body;
 import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Enclosure;
-import limbway.model.enclosure.Ground;
-import limbway.model.enclosure.Material;
-import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
-import limbway.model.enclosure.Site;
-import limbway.model.enclosure.Support;
-import limbway.model.enclosure.SupportKind;
 import limbway.model.energy.EnergySettings;
-import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
-import limbway.model.geometry.Polyline;
 import limbway.model.route.ChoiceSharpness;
+import limbway.model.scene.Scene;
 import limbway.model.study.Animal;
 import limbway.model.study.Feeding;
 import limbway.model.study.Variant;
@@ -29,10 +21,7 @@ import limbway.sim.habitat.Habitat;
 /** Builds small enclosures in a few readable lines. */
 public final class Yard {
 
-    private static final Site NEAR_THE_EQUATOR = new Site(1.5, 110.5, ZoneId.of("Asia/Kuching"));
-
-    private final List<Support> supports = new ArrayList<>();
-    private final List<Platform> platforms = new ArrayList<>();
+    private final Scene scene = Scene.yard(30, 20);
     private final List<Resource> resources = new ArrayList<>();
     private final List<Feeding> feedings = new ArrayList<>();
     private final List<Animal> animals = new ArrayList<>();
@@ -79,25 +68,21 @@ public final class Yard {
                 .feed("hatch", "15:30", 5000);
     }
 
-    /** A galvanised pole. */
+    /** A pole. */
     public Yard mast(String id, double x, double y, double height) {
-        return support(id, SupportKind.POLE, new Point(x, y, 0), new Point(x, y, height));
+        scene.pole(id, x, y, height);
+        return this;
     }
 
     /** A rope between two points, without sag. */
     public Yard rope(String id, double x0, double y0, double z0, double x1, double y1, double z1) {
-        return support(id, SupportKind.ROPE, new Point(x0, y0, z0), new Point(x1, y1, z1));
-    }
-
-    private Yard support(String id, SupportKind kind, Point a, Point b) {
-        Material material = kind == SupportKind.ROPE ? Material.FIBRE_ROPE : Material.TIMBER;
-        supports.add(new Support(id, kind, Polyline.straight(a, b), 0.06, material));
+        scene.rope(id, new Point(x0, y0, z0), new Point(x1, y1, z1));
         return this;
     }
 
     /** A square deck of two metres. */
     public Yard deck(String id, double x, double y, double z) {
-        platforms.add(new Platform(id, Outline.rectangle(x - 1, y - 1, x + 1, y + 1), z));
+        scene.deck(id, x - 1, y - 1, x + 1, y + 1, z);
         return this;
     }
 
@@ -132,8 +117,13 @@ public final class Yard {
 
     /** The yard made ready to be lived in. */
     public Habitat build() {
-        Ground ground = new Ground(Outline.rectangle(0, 0, 30, 20), "grass", List.of());
-        Enclosure enclosure = new Enclosure(NEAR_THE_EQUATOR, ground, supports, platforms, List.of(), resources);
+        Enclosure bare = scene.build();
+        return build(
+                new Enclosure(bare.site(), bare.ground(), bare.supports(), bare.platforms(), bare.crowns(), resources));
+    }
+
+    /** Another enclosure with the animals and the feedings of this one, made ready to be lived in. */
+    public Habitat build(Enclosure enclosure) {
         return new Habitat(
                 new Variant("as built", "", enclosure, feedings), animals, EnergySettings.standard(), sharpness);
     }

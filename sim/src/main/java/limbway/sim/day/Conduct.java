@@ -1,12 +1,9 @@
 package limbway.sim.day;
 
-import java.util.List;
-
 import limbway.model.enclosure.ResourceKind;
 import limbway.model.route.Way;
 import limbway.sim.animal.Ape;
 import limbway.sim.animal.Appraisal;
-import limbway.sim.animal.Nights;
 import limbway.sim.animal.Stalls;
 import limbway.sim.habitat.Passages;
 import limbway.sim.journal.Motive;
@@ -24,28 +21,29 @@ final class Conduct {
     private final Diary diary;
     private final Larder larder;
     private final Stalls stalls;
-    private final Nights nights;
     private final Recorder recorder;
-    private final Doing[] doings;
+    private final Bedtime bedtime;
+    private final Bouts bouts;
 
-    Conduct(RunPlan plan, Diary diary, Larder larder, Stalls stalls, Recorder recorder, List<Ape> group) {
+    Conduct(RunPlan plan, Diary diary, Larder larder, Stalls stalls, Recorder recorder) {
         this.plan = plan;
         this.diary = diary;
         this.larder = larder;
         this.stalls = stalls;
-        this.nights = new Nights(plan.resources(), stalls);
         this.recorder = recorder;
-        this.doings = group.stream().map(ape -> new Doing()).toArray(Doing[]::new);
+        this.bedtime = new Bedtime(plan, diary, stalls);
+        this.bouts = new Bouts(plan, diary, larder, bedtime);
     }
 
-    Doing doing(Ape ape) {
-        return doings[ape.number()];
+    /** Is asleep when the run begins. */
+    void begin(Ape ape) {
+        bedtime.sleep(ape);
     }
 
     /** Wakes, arrives, or has done what it was doing. */
     void happen(Ape ape, EventClass what) {
         ape.needs().advance(diary.nowMs());
-        Doing doing = doing(ape);
+        Doing doing = diary.doing(ape);
         doing.expectNothing();
         if (what == EventClass.ARRIVAL) {
             ape.arrive(doing.target(), doing.targetStart());
@@ -63,7 +61,7 @@ final class Conduct {
             ape.believe(portion.resource(), portion.joule());
             reached |= passages(ape).isOpen(passages(ape).passage(ape.start(), portion.resource()));
         }
-        if (reached && doing(ape).canBeRoused()) {
+        if (reached && diary.doing(ape).canBeRoused()) {
             ape.needs().advance(diary.nowMs());
             if (ape.needs().hunger() >= plan.settings().choice().leastRelief()) {
                 endStay(ape);
@@ -78,33 +76,25 @@ final class Conduct {
         endStay(ape);
     }
 
-    /** Sleeps where it is until the next morning. */
-    void sleep(Ape ape) {
-        ape.needs().rest(1);
-        doing(ape).stay(Motive.NIGHT, diary.nowMs());
-        diary.expect(ape, plan.almanac().nextWakeMs(diary.nowMs()), EventClass.WAKE);
-    }
-
     private void decide(Ape ape) {
         long now = diary.nowMs();
         int day = Almanac.day(now);
         long decision = ape.nextDecision(day);
         see(ape);
-        if (now < plan.almanac().wakeMs(day) || now >= bedtimeMs(ape)) {
-            int bed = nights.bed(ape, ape.start(), now);
+        if (bedtime.hasCome(ape)) {
+            int bed = bedtime.nights().bed(ape, ape.start(), now);
             if (bed == Ape.NONE) {
-                stalls.leave(ape);
-                sleep(ape);
+                bedtime.sleepHere(ape);
             } else {
                 go(ape, bed, Motive.NIGHT, decision);
             }
             return;
         }
-        int place =
-                plan.appraisal().choose(ape, stalls, nights, now, plan.almanac().settledMs(day), decision);
+        int place = plan.appraisal()
+                .choose(ape, stalls, bedtime.nights(), now, plan.almanac().settledMs(day), decision);
         if (place == Appraisal.HERE) {
             stalls.leave(ape);
-            restHere(ape);
+            bouts.restHere(ape);
         } else {
             go(ape, place, motive(plan.resources().get(place).kind()), decision);
         }
@@ -144,104 +134,34 @@ final class Conduct {
         ape.account().move(way);
         ape.needs().spend(way.milliJ() / 1000.0);
         ape.needs().beActive();
-        doing(ape).travel(motive, place, end);
+        diary.doing(ape).travel(motive, place, end);
         diary.expect(ape, now + Math.max(1, passages(ape).ms(passage, off)), EventClass.ARRIVAL);
     }
 
     private void use(Ape ape, Motive motive) {
         see(ape);
-        int place = ape.place();
-        if (!stalls.take(ape, place)) {
-            long barredMs = Math.round(plan.settings().intake().barredMin() * 60_000);
-            ape.bar(place, diary.nowMs() + Math.max(1, barredMs));
-            doing(ape).travel(motive, place, ape.start());
-            decide(ape);
+        if (!stalls.take(ape, ape.place())) {
+            refuse(ape, motive);
             return;
         }
         switch (motive) {
-            case HUNGER -> eat(ape);
-            case THIRST -> drink(ape);
-            case FATIGUE -> {
-                doing(ape).stay(Motive.FATIGUE, diary.nowMs());
-                rest(ape, 1);
+            case HUNGER -> {
+                if (!bouts.eat(ape)) {
+                    // somebody else was faster
+                    decide(ape);
+                }
             }
-            case NIGHT -> {
-                bed(ape);
-                sleep(ape);
-            }
+            case THIRST -> bouts.drink(ape);
+            case FATIGUE -> bouts.rest(ape);
+            case NIGHT -> bedtime.settle(ape);
         }
     }
 
-    private void eat(Ape ape) {
-        double portionJ = plan.settings().intake().portionKj() * 1000;
-        double edibleJ = Math.min(portionJ, timeLeftMs(ape) * ape.body().eatingJPerMs());
-        double joule = larder.take(ape.place(), Math.min(edibleJ, ape.needs().missingJ()));
-        if (joule <= 0) {
-            // somebody else was faster
-            decide(ape);
-            return;
-        }
-        ape.account().eat(joule);
-        ape.needs().eat(joule);
-        ape.needs().beActive();
-        doing(ape).stay(Motive.HUNGER, diary.nowMs());
-        doing(ape).eat(joule);
-        doUntil(ape, diary.nowMs() + Math.round(joule / ape.body().eatingJPerMs()));
-    }
-
-    private void drink(Ape ape) {
-        double ml =
-                Math.min(ape.needs().missingMl(), timeLeftMs(ape) * ape.body().drinkingMlPerMs());
-        ape.needs().drink(ml);
-        ape.needs().beActive();
-        doing(ape).stay(Motive.THIRST, diary.nowMs());
-        doing(ape).drink(ml);
-        doUntil(ape, diary.nowMs() + Math.round(ml / ape.body().drinkingMlPerMs()));
-    }
-
-    private void restHere(Ape ape) {
-        long now = diary.nowMs();
-        long barredUntilMs = ape.barredUntilMs(ape.place());
-        double speed = plan.settings().rest().reliefElsewhere();
-        if (barredUntilMs > now) {
-            doing(ape).waitForStall(doing(ape).motive(), now);
-            ape.needs().rest(speed);
-            doUntil(ape, barredUntilMs);
-        } else {
-            doing(ape).stay(Motive.FATIGUE, now);
-            rest(ape, speed);
-        }
-    }
-
-    private void rest(Ape ape, double speed) {
-        ape.needs().rest(speed);
-        doUntil(ape, diary.nowMs() + plan.resting().lengthMs(ape, speed));
-    }
-
-    private void doUntil(Ape ape, long ms) {
-        long latest = diary.nowMs() + timeLeftMs(ape);
-        if (ms < latest) {
-            diary.expect(ape, Math.max(diary.nowMs() + 1, ms), EventClass.BOUT_END);
-        } else {
-            diary.expect(ape, latest, EventClass.NEST_DEADLINE);
-        }
-    }
-
-    private long timeLeftMs(Ape ape) {
-        return Math.max(1, bedtimeMs(ape) - diary.nowMs());
-    }
-
-    private long bedtimeMs(Ape ape) {
-        long now = diary.nowMs();
-        return plan.almanac().settledMs(Almanac.day(now)) - nights.travelMs(ape, ape.start(), now);
-    }
-
-    private void bed(Ape ape) {
-        if (stalls.isUnowned(ape.place())) {
-            stalls.leave(ape);
-            stalls.own(ape, ape.place());
-            stalls.take(ape, ape.place());
-        }
+    private void refuse(Ape ape, Motive motive) {
+        long barredMs = Math.round(plan.settings().intake().barredMin() * 60_000);
+        ape.bar(ape.place(), diary.nowMs() + Math.max(1, barredMs));
+        diary.doing(ape).travel(motive, ape.place(), ape.start());
+        decide(ape);
     }
 
     private void see(Ape ape) {
@@ -252,9 +172,9 @@ final class Conduct {
 
     private void endStay(Ape ape) {
         long now = diary.nowMs();
-        Doing doing = doing(ape);
-        if (doing.endsStay(now)) {
-            recorder.add(doing.record(ape.number(), ape.place(), passages(ape).hold(ape.start()), now));
+        if (diary.doing(ape).endsStay(now)) {
+            recorder.add(diary.doing(ape)
+                    .record(ape.number(), ape.place(), passages(ape).hold(ape.start()), now));
         }
     }
 

@@ -28,8 +28,9 @@ final class Doing {
         drunkMl = 0;
     }
 
-    void waitForStall(Motive newMotive, long nowMs) {
-        stay(newMotive, nowMs);
+    /** Stays for what it came for, without getting it. */
+    void waitForStall(long nowMs) {
+        stay(motive, nowMs);
         waiting = true;
     }
 

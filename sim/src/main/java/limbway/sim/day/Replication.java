@@ -31,6 +31,7 @@ public final class Replication extends SimState implements Diary {
     private final transient Larder larder;
     private final transient Recorder recorder = new Recorder();
     private final transient Conduct conduct;
+    private final transient Doing[] doings;
     private final transient Steppable[][] ownEvents;
     private long nowMs;
 
@@ -54,7 +55,8 @@ public final class Replication extends SimState implements Diary {
         group = plan.group(chance);
         Stalls stalls = new Stalls(plan.resources());
         new Bedding(plan.graph(), stalls).giveOut(group);
-        conduct = new Conduct(plan, this, larder, stalls, recorder, group);
+        doings = group.stream().map(ape -> new Doing()).toArray(Doing[]::new);
+        conduct = new Conduct(plan, this, larder, stalls, recorder);
         ownEvents = group.stream().map(this::ownEvents).toArray(Steppable[][]::new);
     }
 
@@ -74,7 +76,7 @@ public final class Replication extends SimState implements Diary {
      * @return what happened, or empty if it was ended early
      */
     public Optional<Journal> run(BooleanSupplier stop) {
-        group.forEach(conduct::sleep);
+        group.forEach(conduct::begin);
         for (int i = 0; i < plan.deliveries().size(); i++) {
             scheduleDelivery(plan.deliveries().get(i), i, 1);
         }
@@ -96,12 +98,17 @@ public final class Replication extends SimState implements Diary {
     }
 
     @Override
+    public Doing doing(Ape ape) {
+        return doings[ape.number()];
+    }
+
+    @Override
     public void expect(Ape ape, long ms, EventClass what) {
         if (ms <= nowMs) {
             // MASON would move it on by a fraction of a millisecond, without a word
             throw new IllegalStateException("clock: event at " + ms + " ms, allowed after " + nowMs + " ms");
         }
-        conduct.doing(ape).expect(ms, what);
+        doing(ape).expect(ms, what);
         put(ms, what.ordering(ape.number()), ownEvents[ape.number()][what.ordinal()]);
     }
 
@@ -113,7 +120,7 @@ public final class Replication extends SimState implements Diary {
 
     private void own(Ape ape, EventClass what) {
         nowMs = (long) schedule.getTime();
-        if (conduct.doing(ape).isDue(nowMs, what)) {
+        if (doing(ape).isDue(nowMs, what)) {
             conduct.happen(ape, what);
             check();
         }

@@ -2,13 +2,13 @@ package limbway.sim.day;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
+import java.util.stream.LongStream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-import limbway.model.enclosure.ResourceKind;
+import limbway.model.scene.RandomEnclosure;
 import limbway.sim.Runs;
 import limbway.sim.Yard;
 import limbway.sim.animal.DaySettings;
@@ -25,14 +25,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 /** Nothing is eaten that was not put out, and nothing spent that was not eaten or saved. */
 class AuditTest {
 
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, 40);
+    }
+
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    @MethodSource("seeds")
     void accountsBalanceAfterEveryEventInAnyYard(long seed) {
         // the strict audit throws inside the run
         Journal journal = Runs.once(random(seed), 3, 1);
-        assertDoesNotThrow(() -> Ledger.check(journal), () -> "random(" + seed + "L)");
+        assertDoesNotThrow(() -> Ledger.check(journal), () -> "RandomEnclosure.of(" + seed + "L)");
         assertTrue(
-                journal.reserves().stream().anyMatch(reserve -> reserve.eatenJ() > 0), () -> "random(" + seed + "L)");
+                journal.reserves().stream().anyMatch(reserve -> reserve.eatenJ() > 0),
+                () -> "RandomEnclosure.of(" + seed + "L)");
     }
 
     @Test
@@ -63,32 +68,13 @@ class AuditTest {
     }
 
     private static Habitat random(long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        Yard yard = new Yard();
-        int masts = random.nextInt(2, 6);
-        double[] x = random.doubles(masts, 2, 28).toArray();
-        double[] y = random.doubles(masts, 2, 18).toArray();
-        double[] z = random.doubles(masts, 1, 6).toArray();
-        for (int i = 0; i < masts; i++) {
-            yard.mast("mast-" + i, x[i], y[i], z[i] + 1).deck("deck-" + i, x[i], y[i], z[i]);
-            int next = (i + 1) % masts;
-            yard.rope("rope-" + i, x[i], y[i], z[i] + 0.5, x[next], y[next], z[next] + 0.5);
-        }
-        for (int i = 0; i < 10; i++) {
-            ResourceKind kind = ResourceKind.values()[i % 5];
-            int on = random.nextInt(masts + 1);
-            int stalls = random.nextInt(1, 3);
-            String id = kind.word() + "-" + i;
-            if (on == masts) {
-                yard.at(id, kind, random.nextDouble(1, 29), random.nextDouble(1, 19), 0, stalls);
-            } else {
-                yard.on(id, kind, "deck-" + on, x[on], y[on], z[on], stalls);
-            }
-            if (kind == ResourceKind.FOOD) {
-                yard.feed(id, "08:30", random.nextDouble(500, 9000)).feed(id, "14:00", random.nextDouble(500, 9000));
-            }
-        }
-        yard.animal("A", "flanged male", 1).animal("B", "adult female", 2).animal("C", "juvenile", 3);
-        return yard.build();
+        return new Yard()
+                .feed("hatch", "08:30", 4000)
+                .feed("tray", "08:30", 3000)
+                .feed("hatch", "14:00", 7000)
+                .animal("A", "flanged male", 1)
+                .animal("B", "adult female", 2)
+                .animal("C", "juvenile", 3)
+                .build(RandomEnclosure.of(seed));
     }
 }
