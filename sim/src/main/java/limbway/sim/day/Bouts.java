@@ -1,0 +1,92 @@
+package limbway.sim.day;
+
+import limbway.sim.animal.Ape;
+import limbway.sim.journal.Motive;
+
+/**
+ * What animals do at a place by day, bout by bout: eat, drink, rest, wait.
+ *
+ * <p>Food and water are booked when they are taken in hand, at the start of the bout; the bout lasts as long as eating or
+ * drinking them takes. Every bout ends at the latest when the animal must set out for its nest.
+ */
+final class Bouts {
+
+    private static final double AT_RESTING_PLACE = 1;
+
+    private final RunPlan plan;
+    private final Diary diary;
+    private final Larder larder;
+    private final Bedtime bedtime;
+
+    Bouts(RunPlan plan, Diary diary, Larder larder, Bedtime bedtime) {
+        this.plan = plan;
+        this.diary = diary;
+        this.larder = larder;
+        this.bedtime = bedtime;
+    }
+
+    /**
+     * Takes a portion in hand and eats it: no more than is there, than is missing from being full, and than can be eaten
+     * before bedtime.
+     *
+     * @return false if nothing is there
+     */
+    boolean eat(Ape ape) {
+        double portionJ = plan.settings().intake().portionKj() * 1000;
+        double edibleJ = Math.min(portionJ, bedtime.timeLeftMs(ape) * ape.body().eatingJPerMs());
+        double joule = larder.take(ape.place(), Math.min(edibleJ, ape.needs().missingJ()));
+        if (joule <= 0) {
+            return false;
+        }
+        ape.account().eat(joule);
+        ape.needs().eat(joule);
+        ape.needs().beActive();
+        diary.doing(ape).stay(Motive.HUNGER, diary.nowMs());
+        diary.doing(ape).eat(joule);
+        last(ape, Math.round(joule / ape.body().eatingJPerMs()));
+        return true;
+    }
+
+    /** Drinks what is missing, or what can be drunk before bedtime. */
+    void drink(Ape ape) {
+        double drinkableMl = bedtime.timeLeftMs(ape) * ape.body().drinkingMlPerMs();
+        double ml = Math.min(ape.needs().missingMl(), drinkableMl);
+        ape.needs().drink(ml);
+        ape.needs().beActive();
+        diary.doing(ape).stay(Motive.THIRST, diary.nowMs());
+        diary.doing(ape).drink(ml);
+        last(ape, Math.round(ml / ape.body().drinkingMlPerMs()));
+    }
+
+    /** Rests at a resting place. */
+    void rest(Ape ape) {
+        rest(ape, AT_RESTING_PLACE);
+    }
+
+    /** Rests where it is; if it was refused a stall there, it waits until it would ask again. */
+    void restHere(Ape ape) {
+        long askAgainMs = ape.barredUntilMs(ape.place());
+        if (askAgainMs > diary.nowMs()) {
+            ape.needs().rest(plan.settings().rest().reliefElsewhere());
+            diary.doing(ape).waitForStall(diary.nowMs());
+            last(ape, askAgainMs - diary.nowMs());
+        } else {
+            rest(ape, plan.settings().rest().reliefElsewhere());
+        }
+    }
+
+    private void rest(Ape ape, double speed) {
+        ape.needs().rest(speed);
+        diary.doing(ape).stay(Motive.FATIGUE, diary.nowMs());
+        last(ape, plan.resting().lengthMs(ape, speed));
+    }
+
+    private void last(Ape ape, long lengthMs) {
+        long leftMs = bedtime.timeLeftMs(ape);
+        if (lengthMs < leftMs) {
+            diary.expect(ape, diary.nowMs() + Math.max(1, lengthMs), EventClass.BOUT_END);
+        } else {
+            diary.expect(ape, diary.nowMs() + leftMs, EventClass.NEST_DEADLINE);
+        }
+    }
+}

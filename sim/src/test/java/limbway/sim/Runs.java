@@ -1,0 +1,53 @@
+package limbway.sim;
+
+import java.time.LocalDate;
+import java.util.List;
+
+import limbway.sim.animal.DaySettings;
+import limbway.sim.day.Audit;
+import limbway.sim.experiment.Experiment;
+import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.RunSettings;
+import limbway.sim.habitat.Habitat;
+import limbway.sim.journal.Journal;
+import limbway.sim.journal.Stay;
+import limbway.sim.journal.Trip;
+
+/** Runs for tests, always under the strict audit. */
+public final class Runs {
+
+    /** Day 1 of all test runs: near an equinox. */
+    public static final LocalDate DATE = LocalDate.of(2025, 3, 1);
+
+    private Runs() {}
+
+    /** One replication. */
+    public static Journal once(Habitat habitat, int days, int seed) {
+        return all(habitat, days, seed, 1, 1).journals().get(0);
+    }
+
+    /** Several replications. */
+    public static Outcome all(Habitat habitat, int days, int seed, int replications, int threads) {
+        RunSettings settings = new RunSettings(seed, replications, days, DATE, threads);
+        return Experiment.run(habitat, settings, DaySettings.standard(), (done, total) -> {}, Audit.STRICT);
+    }
+
+    /** The trips of the animals before a number. */
+    public static List<Trip> tripsOfFirst(Journal journal, int animals) {
+        return journal.trips().stream().filter(trip -> trip.animal() < animals).toList();
+    }
+
+    /** The stays of the animals before a number. */
+    public static List<Stay> staysOfFirst(Journal journal, int animals) {
+        return journal.stays().stream().filter(stay -> stay.animal() < animals).toList();
+    }
+
+    /** Share of the length of all trips that is off the ground. */
+    public static double offGroundShare(Journal journal) {
+        double all =
+                journal.trips().stream().mapToDouble(t -> t.way().lengthM()).sum();
+        double off =
+                journal.trips().stream().mapToDouble(t -> t.way().offGroundM()).sum();
+        return off / all;
+    }
+}

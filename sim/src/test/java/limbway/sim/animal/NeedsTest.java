@@ -1,0 +1,90 @@
+package limbway.sim.animal;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+import limbway.model.energy.DailyExpenditure;
+import limbway.sim.Yard;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+class NeedsTest {
+
+    private static final long HOUR_MS = 3_600_000;
+
+    private final DaySettings settings = DaySettings.standard();
+    private final Physiology body = Physiology.of(Yard.body("adult female"), 1.6, settings);
+
+    private Needs fresh() {
+        return new Needs(body, settings.needs(), 0);
+    }
+
+    /** 35 kg: resting 1600 (35/54.4)^0.304 kcal / 1.6 in 24 h; water 40 ml/kg a day; tiring 1 - exp(-60/240). */
+    @Test
+    @Tag("derived")
+    void anHourOfActivityCostsWhatTheFormulasSay() {
+        Needs needs = fresh();
+        needs.beActive();
+        needs.advance(HOUR_MS);
+        assertEquals(DailyExpenditure.restingW(35, 1.6) * 3600, needs.missingJ(), 1e-6);
+        assertEquals(35 * 40 / 24.0, needs.missingMl(), 1e-9);
+        assertEquals(1 - Math.exp(-0.25), needs.fatigue(), 1e-12);
+    }
+
+    @Test
+    void cuttingTimeInPiecesChangesNothingButRounding() {
+        Needs whole = fresh();
+        Needs pieces = fresh();
+        for (Needs needs : new Needs[] {whole, pieces}) {
+            needs.beActive();
+        }
+        whole.advance(7 * HOUR_MS);
+        for (int minute = 1; minute <= 7 * 60; minute++) {
+            pieces.advance(minute * 60_000L);
+        }
+        // 420 additions of doubles round by at most 420 half-steps of 2^-53
+        assertEquals(whole.missingJ(), pieces.missingJ(), 1e-13 * whole.missingJ());
+        assertEquals(whole.fatigue(), pieces.fatigue(), 1e-13);
+    }
+
+    @Test
+    void aRestEndsAtTheVeryMomentWhenTheAnimalIsRested() {
+        Ape ape = ape();
+        ape.needs().beActive();
+        ape.needs().advance(2 * HOUR_MS);
+        ape.needs().eat(ape.needs().missingJ());
+        ape.needs().drink(ape.needs().missingMl());
+        long lengthMs = new Resting(settings).lengthMs(ape, 1);
+        ape.needs().rest(1);
+        ape.needs().advance(2 * HOUR_MS + lengthMs - 1);
+        assertTrue(ape.needs().fatigue() > settings.rest().restedFatigue());
+        ape.needs().advance(2 * HOUR_MS + lengthMs);
+        assertTrue(ape.needs().fatigue() <= settings.rest().restedFatigue());
+    }
+
+    @Test
+    void aRestEndsAtTheVeryMomentWhenThirstCalls() {
+        Ape ape = ape();
+        double calling = settings.rest().callingUrgency() * body.thirstiestMl();
+        // 30 minutes before thirst calls
+        ape.needs().drink(ape.needs().missingMl() - calling + body.waterMlPerMs() * HOUR_MS / 2);
+        long lengthMs = new Resting(settings).lengthMs(ape, 1);
+        // to a whole millisecond, rounded up
+        assertTrue(lengthMs - HOUR_MS / 2 >= 0 && lengthMs - HOUR_MS / 2 <= 1, () -> lengthMs + " ms");
+    }
+
+    @Test
+    void reliefIsWorthTheFallOfTheSquare() {
+        // half of (0.8^2 - 0.3^2), times the weight
+        assertEquals(0.6 * 0.5 * (0.64 - 0.09), Appraisal.gain(0.6, 0.8, 0.5), 1e-15);
+    }
+
+    private Ape ape() {
+        var habitat = Yard.furnished().build();
+        var animal = habitat.animals().get(1);
+        int resources = habitat.graph().resources().size();
+        var outlook = new Outlook(habitat.passages(animal.body()), resources, body, settings.choice());
+        return new Ape(1, animal, body, outlook, fresh(), new limbway.sim.chance.Chance(1, 1), resources);
+    }
+}
