@@ -62,12 +62,13 @@ public final class Values {
         }
         NumberText number = read.get();
         if (!quantity.isWrittenIn(number.unit())) {
+            String headline = number.unit().isEmpty() ? " has no unit" : " is in another unit";
             String mend =
                     quantity.converted(number).map(value -> "write " + value).orElse("");
             if (quantity.unit().equals("%") && number.unit().isEmpty()) {
                 mend = "write the percent sign, for example 5 %";
             }
-            problems.add(Problem.at(place, what + " is in another unit")
+            problems.add(Problem.at(place, what + headline)
                     .found(Wording.quote(text))
                     .allowed(quantity.range())
                     .mend(mend));

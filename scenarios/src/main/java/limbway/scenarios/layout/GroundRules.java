@@ -79,12 +79,12 @@ final class GroundRules {
     }
 
     /** Checks a resource that was placed by coordinates. */
-    void check(ResourceEntry resource, Point at, List<Built> supports) {
+    void check(ResourceEntry resource, Point at, List<Extent> supports) {
         Place place = resource.where().place();
         if (!isInside(place, resource.what(), at)) {
             return;
         }
-        Surroundings.Nearest nearest = surroundings.nearest(at, supports);
+        Nearest nearest = surroundings.nearest(at, supports);
         if (nearest.distanceM() <= WITHIN_M) {
             return;
         }
