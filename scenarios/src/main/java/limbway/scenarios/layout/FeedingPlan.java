@@ -44,7 +44,10 @@ final class FeedingPlan {
         Set<Serving> servings = new LinkedHashSet<>();
         for (MappingNode node : sheet.keepers()) {
             Optional<FeedingEntry> entry = new FeedingReader(problems).read(node);
-            if (entry.isPresent() && isFood(entry.get().resource())) {
+            boolean isFood = !(node.find(Form.FEED.word()).orElse(node) instanceof ScalarNode name)
+                    || name.text().isBlank()
+                    || isFood(new ScalarNode(name.place(), name.text().strip()));
+            if (entry.isPresent() && isFood) {
                 for (LocalTime at : entry.get().times()) {
                     String id = entry.get().resource().text();
                     if (!servings.add(new Serving(id, at))) {

@@ -67,7 +67,7 @@ public final class LayoutReader {
         Builder builder = new Builder(names, problems);
         List<Built> supports = builder.all();
         GroundRules rules = new GroundRules(surroundings, problems);
-        supports.forEach(rules::check);
+        rules.checkAll(supports);
         boolean complete = names.areSupportsSound()
                 && supports.size() == names.supportIds().size();
 
