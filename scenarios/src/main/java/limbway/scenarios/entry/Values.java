@@ -38,8 +38,11 @@ public final class Values {
      * @return the number, or empty if a problem was added
      */
     public OptionalDouble number(Node node, Quantity quantity, String what) {
-        Optional<String> text = words(node, what, quantity.range());
-        return text.isEmpty() ? OptionalDouble.empty() : number(node.place(), text.get(), quantity, what);
+        if (node instanceof ScalarNode scalar && !scalar.text().isBlank()) {
+            return number(node.place(), scalar.text().strip(), quantity, what);
+        }
+        words(node, what, quantity.range());
+        return OptionalDouble.empty();
     }
 
     /**
