@@ -1,0 +1,57 @@
+package limbway.scenarios;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+
+import limbway.scenarios.format.Node;
+import limbway.scenarios.format.SourceText;
+import limbway.scenarios.format.YamlTree;
+import limbway.scenarios.problem.Place;
+import limbway.scenarios.problem.Problems;
+
+/**
+ * Reads a scenario into a study.
+ *
+ * <p>Whatever the bytes are, the answer is a {@link Reading}: no exception, no endless work.
+ */
+public final class ScenarioReader {
+
+    private ScenarioReader() {}
+
+    /**
+     * Reads a scenario file, and the survey table that it names.
+     *
+     * @param path the file; messages name it as it is given here
+     * @return the study, or every mistake
+     */
+    public static Reading read(Path path) {
+        Problems problems = new Problems();
+        String name = path.toString();
+        Optional<byte[]> bytes = ScenarioFile.read(path, Place.startOf(name), problems);
+        Path folder = path.resolveSibling("");
+        return bytes.isEmpty()
+                ? new Reading.Refused(problems.inOrder(name))
+                : read(name, bytes.get(), folder, problems);
+    }
+
+    /**
+     * Reads a scenario from text.
+     *
+     * @param name what messages call it
+     * @param text the scenario
+     * @param folder where tables with relative names are looked for
+     * @return the study, or every mistake
+     */
+    public static Reading read(String name, String text, Path folder) {
+        return read(name, text.getBytes(StandardCharsets.UTF_8), folder, new Problems());
+    }
+
+    private static Reading read(String name, byte[] bytes, Path folder, Problems problems) {
+        Optional<Node> root =
+                SourceText.decode(name, bytes, problems).flatMap(text -> YamlTree.parse(name, text, problems));
+        return root.isEmpty()
+                ? new Reading.Refused(problems.inOrder(name))
+                : new StudyReader(name, bytes, folder, problems).read(root.get());
+    }
+}

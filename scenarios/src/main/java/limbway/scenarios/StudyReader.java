@@ -1,0 +1,133 @@
+package limbway.scenarios;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import limbway.model.body.BodyCatalogue;
+import limbway.model.enclosure.Ground;
+import limbway.model.enclosure.Site;
+import limbway.model.parameter.Parameter;
+import limbway.model.study.Animal;
+import limbway.model.study.Study;
+import limbway.model.study.Variant;
+import limbway.scenarios.entry.AnimalReader;
+import limbway.scenarios.entry.Fields;
+import limbway.scenarios.entry.Form;
+import limbway.scenarios.entry.GroundReader;
+import limbway.scenarios.entry.SiteReader;
+import limbway.scenarios.entry.Values;
+import limbway.scenarios.format.MappingNode;
+import limbway.scenarios.format.Node;
+import limbway.scenarios.format.ScalarNode;
+import limbway.scenarios.format.SourceText;
+import limbway.scenarios.layout.Layout;
+import limbway.scenarios.layout.LayoutReader;
+import limbway.scenarios.layout.Sheet;
+import limbway.scenarios.problem.Problem;
+import limbway.scenarios.problem.Problems;
+import limbway.scenarios.survey.Survey;
+import limbway.scenarios.survey.SurveyReader;
+
+/** Reads the tree of a scenario: the parts that all layouts share, then each layout. */
+final class StudyReader {
+
+    private final String name;
+    private final MessageDigest digest;
+    private final Path folder;
+    private final Problems problems;
+    private final Values values;
+    private final List<Parameter> parameters = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+
+    StudyReader(String name, byte[] bytes, Path folder, Problems problems) {
+        this.name = name;
+        this.folder = folder;
+        this.problems = problems;
+        this.values = new Values(problems);
+        this.digest = sha256();
+        digest.update(bytes);
+    }
+
+    Reading read(Node root) {
+        Optional<MappingNode> scenario = values.mapping(root, "a scenario");
+        if (scenario.isEmpty()) {
+            return refused();
+        }
+        Fields fields = Fields.of(scenario.get(), Form.SCENARIO, problems);
+        String title = fields.words("title", "a line of text", name);
+        Optional<Site> site =
+                fields.read("site", node -> values.mapping(node, "site")).flatMap(new SiteReader(problems)::read);
+        Optional<Ground> ground =
+                fields.read("ground", node -> values.mapping(node, "ground")).flatMap(new GroundReader(problems)::read);
+        Optional<List<Animal>> animals =
+                fields.read("animals", new AnimalReader(BodyCatalogue.standard(), problems)::read);
+        List<MappingNode> supports = new ArrayList<>(entries(fields, "supports"));
+        boolean surveyed = fields.find("survey").isEmpty() || addTrees(fields, supports);
+        Sheet sheet = new Sheet(supports, entries(fields, "resources"), entries(fields, "keepers"));
+        if (site.isEmpty() || ground.isEmpty() || !surveyed) {
+            return refused();
+        }
+        LayoutReader reader = new LayoutReader(site.get(), ground.get());
+        Layout layout = reader.read(sheet, Set.of(), scenario.get().place(), problems);
+        Variant base = new Variant(VariantReader.BASE_NAME, "", layout.enclosure(), layout.feedings());
+        List<Variant> variants = fields.find("variants")
+                .map(node -> new VariantReader(reader, sheet, problems).read(node))
+                .orElse(List.of());
+        if (!problems.isEmpty()) {
+            return refused();
+        }
+        parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
+        Study study = new Study(title, animals.orElseThrow(), base, variants);
+        return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
+    }
+
+    /** Adds the trees of the survey to the supports, and says whether that could be done. */
+    private boolean addTrees(Fields fields, List<MappingNode> supports) {
+        Optional<Survey> survey = fields.read("survey", node -> values.mapping(node, "survey"))
+                .flatMap(new SurveyReader(this::table, problems)::read);
+        survey.ifPresent(trees -> {
+            supports.addAll(trees.trunks());
+            parameters.addAll(trees.parameters());
+            notes.addAll(trees.notes());
+        });
+        return survey.isPresent();
+    }
+
+    private Optional<SurveyReader.Table> table(ScalarNode fileName) {
+        Path path;
+        try {
+            path = folder.resolve(fileName.text()).normalize();
+        } catch (InvalidPathException e) {
+            problems.add(Problem.at(fileName.place(), "this cannot be the name of a file")
+                    .found(fileName.shown()));
+            return Optional.empty();
+        }
+        Optional<byte[]> bytes = ScenarioFile.read(path, fileName.place(), problems);
+        bytes.ifPresent(digest::update);
+        return bytes.flatMap(content -> SourceText.decode(path.toString(), content, problems))
+                .map(text -> new SurveyReader.Table(path.toString(), text));
+    }
+
+    private List<MappingNode> entries(Fields fields, String key) {
+        return fields.find(key).map(node -> values.mappings(node, key)).orElse(List.of());
+    }
+
+    private Reading refused() {
+        return new Reading.Refused(problems.inOrder(name));
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,192 @@
+package limbway.scenarios.entry;
+
+import java.util.Map;
+import java.util.Optional;
+
+import limbway.scenarios.format.NumberText;
+import limbway.scenarios.problem.Wording;
+
+/**
+ * Every number of the format: its unit, the range beyond which it is refused, and the range that is usual.
+ *
+ * <p>The ranges are there to catch slips of the pen and of the unit. They are common sense, no source; none is a limit of
+ * the model.
+ */
+public enum Quantity {
+    /** Degrees north. */
+    LATITUDE("latitude", "degrees", -90, 90, -90, 90),
+    /** Degrees east. */
+    LONGITUDE("longitude", "degrees", -180, 180, -180, 180),
+    /** Position in plan. */
+    POSITION("position", "m", -2000, 2000, -200, 200),
+    /** Height of a point above the ground. */
+    ELEVATION("height", "m", 0, 100, 0, 40),
+    /** Height of a pole, trunk or deck. */
+    HEIGHT("height", "m", 0.1, 100, 1.5, 40),
+    /** Thickness of a pole, beam or rope. */
+    DIAMETER("diameter", "m", 0.005, 2, 0.015, 0.7),
+    /** Thickness of a trunk. */
+    TRUNK_DIAMETER("diameter", "m", 0.005, 4, 0.03, 1.5),
+    /** How far a rope hangs below the straight line, as a part of its span in plan. */
+    SAG("sag", "%", 0, 30, 0, 15),
+    /** Lean from upright. */
+    LEAN("degrees", "degrees", 0, 60, 0, 45),
+    /** Compass direction, 90 is east. */
+    BEARING("towards", "degrees", 0, 360, 0, 360),
+    /** Turn of a deck, clockwise seen from above. */
+    TURN("turn", "degrees", -360, 360, -360, 360),
+    /** Side of a deck. */
+    SIDE("size", "m", 0.2, 30, 0.5, 6),
+    /** Radius of a crown. */
+    CROWN_RADIUS("crown-radius", "m", 0.2, 30, 0.5, 12),
+    /** Height of the lowest branches. */
+    CROWN_BASE("crown-base", "m", 0, 95, 0.5, 40),
+    /** Distance along a support. */
+    ALONG("at", "m", 0, 2000, 0, 60),
+    /** Part of a support. */
+    SHARE("at", "%", 0, 100, 0, 100),
+    /** Offset from the middle of a deck. */
+    OFFSET("at", "m", -15, 15, -4, 4),
+    /** Animals that can use a place at once. */
+    PORTIONS("portions", "", 1, 100, 1, 20),
+    /** Rank in the group. */
+    RANK("rank", "", 1, 200, 1, 30),
+    /** Mass of an animal. */
+    MASS("mass", "kg", 2, 200, 5, 130),
+    /** Animals of one entry. */
+    COUNT("count", "", 1, 50, 1, 20),
+    /** Energy of one feeding. */
+    ENERGY("energy-kj", "kJ", 1, 200000, 50, 60000),
+    /** Trees kept of a survey. */
+    TALLEST("tallest", "", 1, 20000, 1, 20000),
+    /** Height of the lowest branches of a surveyed tree as a share of its height. */
+    BASE_SHARE("crown-base-share", "", 0.05, 0.95, 0.05, 0.95),
+    /** A coefficient of an allometry. */
+    COEFFICIENT("coefficient", "", -100, 100, -100, 100);
+
+    /** Metric and other units that people write, in units of this format. */
+    private static final Map<String, Map<String, Double>> OTHER_UNITS = Map.of(
+            "m", Map.of("mm", 0.001, "cm", 0.01, "km", 1000.0, "ft", 0.3048, "in", 0.0254),
+            "kg", Map.of("g", 0.001, "t", 1000.0, "lb", 0.45359237),
+            "kJ", Map.of("J", 0.001, "MJ", 1000.0, "kcal", 4.184));
+
+    private static final Map<String, String[]> SLIPS = Map.of(
+            "m", new String[] {"mm", "cm"},
+            "kg", new String[] {"g"},
+            "kJ", new String[] {"MJ", "J"});
+
+    private final String key;
+    private final String unit;
+    private final double least;
+    private final double most;
+    private final double usualLeast;
+    private final double usualMost;
+
+    Quantity(String key, String unit, double least, double most, double usualLeast, double usualMost) {
+        this.key = key;
+        this.unit = unit;
+        this.least = least;
+        this.most = most;
+        this.usualLeast = usualLeast;
+        this.usualMost = usualMost;
+    }
+
+    /**
+     * The word in a scenario.
+     *
+     * @return usually the key before the colon
+     */
+    public String key() {
+        return key;
+    }
+
+    /**
+     * The unit, empty for a plain number.
+     *
+     * @return symbol or word
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * The least value that is read.
+     *
+     * @return in {@link #unit()}
+     */
+    public double least() {
+        return least;
+    }
+
+    /**
+     * The greatest value that is read.
+     *
+     * @return in {@link #unit()}
+     */
+    public double most() {
+        return most;
+    }
+
+    /**
+     * Whether a value is read.
+     *
+     * @param value in {@link #unit()}
+     * @return true from least to most, both included
+     */
+    public boolean allows(double value) {
+        return value >= least && value <= most;
+    }
+
+    /**
+     * The range in words.
+     *
+     * @return for example {@code 0.1 m to 100 m}
+     */
+    public String range() {
+        return Wording.measure(least, unit) + " to " + Wording.measure(most, unit);
+    }
+
+    /**
+     * Whether a unit written after a number is that of this quantity.
+     *
+     * @param written the word after the number, or empty
+     * @return true for the unit itself, and for none except where only a percentage makes sense
+     */
+    public boolean isWrittenIn(String written) {
+        if (written.isEmpty()) {
+            return !unit.equals("%");
+        }
+        return written.equals(unit) || (unit.equals("degrees") && (written.equals("°") || written.equals("degree")));
+    }
+
+    /**
+     * Converts a number in another unit.
+     *
+     * @param number what was written
+     * @return the value in {@link #unit()}, or empty if the unit is unknown or the value out of range
+     */
+    public Optional<String> converted(NumberText number) {
+        Double factor = OTHER_UNITS.getOrDefault(unit, Map.of()).get(number.unit());
+        if (factor == null || !allows(number.value() * factor)) {
+            return Optional.empty();
+        }
+        return Optional.of(Wording.number(number.value() * factor));
+    }
+
+    /**
+     * Guesses which unit somebody had in mind who wrote a number out of range.
+     *
+     * @param value the number
+     * @return a question, or empty if no slip of the unit makes the number usual
+     */
+    public Optional<String> likelySlip(double value) {
+        for (String slip : SLIPS.getOrDefault(unit, new String[0])) {
+            double meant = value * OTHER_UNITS.get(unit).get(slip);
+            if (meant >= usualLeast && meant <= usualMost && allows(meant)) {
+                return Optional.of(
+                        "did you mean " + Wording.number(meant) + "? (" + Wording.measure(value, slip) + ")");
+            }
+        }
+        return Optional.empty();
+    }
+}

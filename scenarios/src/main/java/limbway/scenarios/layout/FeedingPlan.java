@@ -1,0 +1,76 @@
+package limbway.scenarios.layout;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import limbway.model.study.Feeding;
+import limbway.scenarios.entry.FeedingEntry;
+import limbway.scenarios.entry.FeedingReader;
+import limbway.scenarios.entry.Form;
+import limbway.scenarios.format.MappingNode;
+import limbway.scenarios.format.ScalarNode;
+import limbway.scenarios.problem.Place;
+import limbway.scenarios.problem.Problem;
+import limbway.scenarios.problem.Problems;
+import limbway.scenarios.problem.Wording;
+
+/** Reads what the keepers put out, where and when. */
+final class FeedingPlan {
+
+    private record Serving(String resource, LocalTime at) {}
+
+    private final Names names;
+    private final Problems problems;
+
+    FeedingPlan(Names names, Problems problems) {
+        this.names = names;
+        this.problems = problems;
+    }
+
+    /** The feedings in order of time; those of one time in the order of the file. */
+    List<Feeding> read(List<MappingNode> keepers, Place place) {
+        if (names.resourceNames(Form.FOOD).isEmpty()) {
+            problems.add(Problem.at(place, "there is no food place")
+                    .mend("add one to resources, for example {food: hatch, at: [28, 10, 0]}"));
+        } else if (keepers.isEmpty()) {
+            problems.add(Problem.at(place, "nobody puts out food")
+                    .mend("add a feeding to keepers, for example {feed: hatch, at: \"08:00\", energy-kj: 2400}"));
+        }
+        List<Feeding> feedings = new ArrayList<>();
+        Set<Serving> servings = new LinkedHashSet<>();
+        for (MappingNode node : keepers) {
+            Optional<FeedingEntry> entry = new FeedingReader(problems).read(node);
+            if (entry.isPresent() && isFood(entry.get().resource())) {
+                for (LocalTime at : entry.get().times()) {
+                    String id = entry.get().resource().text();
+                    if (!servings.add(new Serving(id, at))) {
+                        problems.add(Problem.at(node.place(), Wording.quote(id) + " is fed twice at " + at)
+                                .mend("add the energies up in one entry"));
+                    }
+                    feedings.add(new Feeding(id, at, entry.get().energyKj()));
+                }
+            }
+        }
+        feedings.sort(Comparator.comparing(Feeding::at));
+        return feedings;
+    }
+
+    private boolean isFood(ScalarNode name) {
+        Optional<Form> kind = names.resourceKind(name.text());
+        if (kind.equals(Optional.of(Form.FOOD)) || names.isGone(name.text())) {
+            return true;
+        }
+        List<String> food = names.resourceNames(Form.FOOD);
+        String headline = kind.map(form -> "only food can be put out, " + name.shown() + " is " + form.word())
+                .orElse("there is no food place " + name.shown());
+        problems.add(Problem.at(name.place(), headline)
+                .allowed(Wording.list(food))
+                .mend(problems.didYouMean(name.text(), food, "")));
+        return false;
+    }
+}

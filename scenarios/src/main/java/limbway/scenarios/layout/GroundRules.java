@@ -1,0 +1,101 @@
+package limbway.scenarios.layout;
+
+import java.util.List;
+import java.util.Optional;
+
+import limbway.model.enclosure.Obstacle;
+import limbway.model.geometry.Corner;
+import limbway.model.geometry.Point;
+import limbway.scenarios.entry.PlaceWords;
+import limbway.scenarios.entry.ResourceEntry;
+import limbway.scenarios.entry.SupportEntry;
+import limbway.scenarios.entry.SupportEntry.Span;
+import limbway.scenarios.entry.SupportEntry.Upright;
+import limbway.scenarios.problem.Place;
+import limbway.scenarios.problem.Problem;
+import limbway.scenarios.problem.Problems;
+import limbway.scenarios.problem.Wording;
+
+/** Whether things stand where they can: within the enclosure, not in a pond, not in mid-air. */
+final class GroundRules {
+
+    /** A resource by coordinates must have something to hold on to within this distance [m]. */
+    private static final double WITHIN_M = 0.6;
+
+    private final Surroundings surroundings;
+    private final Problems problems;
+
+    GroundRules(Surroundings surroundings, Problems problems) {
+        this.surroundings = surroundings;
+        this.problems = problems;
+    }
+
+    /** Checks one support. */
+    void check(Built built) {
+        SupportEntry entry = built.entry();
+        if (entry instanceof Upright pole) {
+            checkUpright(pole, ((Built.Member) built).support().axis().end());
+        } else if (entry instanceof Span span) {
+            checkEnd(span.from(), "from of " + span.what());
+            checkEnd(span.to(), "to of " + span.what());
+        } else if (built instanceof Built.Deck deck) {
+            for (Corner corner : deck.platform().outline().corners()) {
+                if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))) {
+                    break;
+                }
+            }
+        }
+    }
+
+    private void checkUpright(Upright pole, Point top) {
+        Point foot = pole.foot().point();
+        if (!isInside(pole.foot().place(), "foot of " + pole.what(), foot)) {
+            return;
+        }
+        Optional<Obstacle> obstacle = surroundings.obstacleAt(foot);
+        if (obstacle.isPresent()) {
+            problems.add(Problem.at(pole.foot().place(), "foot of " + pole.what() + " stands in an obstacle")
+                    .found(Builder.shown(foot) + ", in "
+                            + Wording.quote(obstacle.get().id()))
+                    .mend("move the foot out of it"));
+        }
+        isInside(pole.foot().place(), "top of " + pole.what(), top);
+    }
+
+    private void checkEnd(PlaceWords words, String what) {
+        if (words instanceof PlaceWords.Coordinates coordinates) {
+            isInside(words.place(), what, coordinates.point());
+        }
+    }
+
+    private boolean isInside(Place place, String what, Point point) {
+        if (surroundings.isWithin(point)) {
+            return true;
+        }
+        problems.add(Problem.at(place, what + " lies outside the outline of the ground")
+                .found("[" + Wording.number(point.xM()) + ", " + Wording.number(point.yM()) + "]")
+                .mend("move it inside, or make the ground larger"));
+        return false;
+    }
+
+    /** Checks a resource that was placed by coordinates. */
+    void check(ResourceEntry resource, Point at, List<Built> supports) {
+        Place place = resource.where().place();
+        if (!isInside(place, resource.what(), at)) {
+            return;
+        }
+        Surroundings.Nearest nearest = surroundings.nearest(at, supports);
+        if (nearest.distanceM() <= WITHIN_M) {
+            return;
+        }
+        Optional<Obstacle> obstacle = at.zM() <= WITHIN_M ? surroundings.obstacleAt(at) : Optional.empty();
+        String headline =
+                obstacle.map(o -> " lies in obstacle " + Wording.quote(o.id())).orElse(" is in mid-air");
+        problems.add(Problem.at(place, resource.what() + headline)
+                .found(Builder.shown(at) + ", " + Wording.measure(nearest.distanceM(), "m") + " from " + nearest.what()
+                        + ", the nearest thing")
+                .allowed("at most " + Wording.measure(WITHIN_M, "m")
+                        + " from walkable ground, a platform, a support or a crown")
+                .mend("move it, or hang it on something, for example on: mast-1 at 5.5"));
+    }
+}

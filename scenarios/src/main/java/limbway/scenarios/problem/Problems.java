@@ -1,0 +1,89 @@
+package limbway.scenarios.problem;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Collects every mistake of one reading, each once. */
+public final class Problems {
+
+    /** Beyond so many mistakes nobody reads guesses about each word, and making them takes long. */
+    private static final int CROWDED = 200;
+
+    private record Spot(Place place, String headline) {}
+
+    private final Map<Spot, Problem> found = new LinkedHashMap<>();
+
+    /**
+     * Adds a mistake, unless the same is known at the same place.
+     *
+     * @param problem the mistake
+     */
+    public void add(Problem problem) {
+        found.putIfAbsent(new Spot(problem.place(), problem.headline()), problem);
+    }
+
+    /**
+     * Adds the mistakes that appear only in one variant, and says so in each.
+     *
+     * @param others mistakes found while reading the variant
+     * @param variant its name
+     */
+    public void addThoseOnlyIn(Problems others, String variant) {
+        for (Map.Entry<Spot, Problem> other : others.found.entrySet()) {
+            if (!found.containsKey(other.getKey())) {
+                add(other.getValue().inVariant(variant));
+            }
+        }
+    }
+
+    /**
+     * Whether no mistake was found.
+     *
+     * @return true if there is none
+     */
+    public boolean isEmpty() {
+        return found.isEmpty();
+    }
+
+    /**
+     * Whether there are so many mistakes that details no longer matter.
+     *
+     * @return true from 200 mistakes on
+     */
+    public boolean isCrowded() {
+        return found.size() >= CROWDED;
+    }
+
+    /**
+     * A sentence that guesses what an unknown word meant.
+     *
+     * @param word the unknown word
+     * @param known words that would be right
+     * @param otherwise what to say when no word is near
+     * @return a question, or {@code otherwise}
+     */
+    public String didYouMean(String word, Collection<String> known, String otherwise) {
+        Optional<String> near = isCrowded() ? Optional.empty() : Spelling.nearest(word, known);
+        return near.map(guess -> "did you mean " + Wording.quote(guess) + "?").orElse(otherwise);
+    }
+
+    /**
+     * All mistakes in the order of the files.
+     *
+     * @param first the file whose mistakes come first
+     * @return mistakes sorted by file, line and column
+     */
+    public List<Problem> inOrder(String first) {
+        List<Problem> sorted = new ArrayList<>(found.values());
+        sorted.sort(Comparator.<Problem>comparingInt(p -> p.place().file().equals(first) ? 0 : 1)
+                .thenComparing(p -> p.place().file())
+                .thenComparingInt(p -> p.place().line())
+                .thenComparingInt(p -> p.place().column()));
+        return sorted;
+    }
+}
