@@ -78,10 +78,11 @@ final class GroundUse {
                 uses.add(use(pair, tally, ofBody));
             }
         });
-        uses.sort(Comparator.<PairUse>comparingDouble(use -> -use.groundMPerDay().mean())
-                .thenComparing(use -> use.body().name())
-                .thenComparing(PairUse::from)
-                .thenComparing(PairUse::to));
+        uses.sort(
+                Comparator.<PairUse>comparingDouble(use -> -use.groundMPerDay().mean())
+                        .thenComparing(use -> use.body().name())
+                        .thenComparing(PairUse::from)
+                        .thenComparing(PairUse::to));
         return uses;
     }
 

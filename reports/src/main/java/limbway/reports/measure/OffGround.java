@@ -47,11 +47,10 @@ public record OffGround(
         List<Animal> animals = outcome.habitat().animals();
         Map<String, OffGroundShare> byBody = new LinkedHashMap<>();
         for (Body body : outcome.habitat().bodies()) {
-            byBody.put(
-                    body.name(),
-                    OffGroundShare.of(
-                            journals,
-                            trip -> animals.get(trip.animal()).body().name().equals(body.name())));
+            byBody.put(body.name(), OffGroundShare.of(journals, trip -> animals.get(trip.animal())
+                    .body()
+                    .name()
+                    .equals(body.name())));
         }
         Map<String, OffGroundShare> byAnimal = new LinkedHashMap<>();
         for (int a = 0; a < animals.size(); a++) {

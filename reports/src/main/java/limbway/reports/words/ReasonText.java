@@ -10,8 +10,8 @@ import limbway.model.enclosure.Support;
 import limbway.model.explain.Chain;
 import limbway.model.explain.Gap;
 import limbway.model.explain.GroundReason;
-import limbway.model.graph.Grasp;
 import limbway.model.graph.GraphSettings;
+import limbway.model.graph.Grasp;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
 
@@ -35,8 +35,7 @@ public final class ReasonText {
         if (off.isEmpty()) {
             clauses.add("off the ground there is no way, because " + because(reason, body));
         } else if (reason instanceof GroundReason.Dearer) {
-            clauses.add(
-                    "off the ground " + EnergyText.sum(off.get().energy()) + ", because " + because(reason, body));
+            clauses.add("off the ground " + EnergyText.sum(off.get().energy()) + ", because " + because(reason, body));
         } else {
             clauses.add("off the ground " + EnergyText.sum(off.get().energy()) + ", which is the cheapest way");
         }
