@@ -17,14 +17,16 @@ import limbway.model.study.Variant;
 /**
  * A layout made ready to be lived in: the graph compiled once, and the ways of every body.
  *
- * <p>Immutable once built, so threads may share it.
+ * <p>What it tells never changes, so threads may share it.
  */
 public final class Habitat {
 
     private final Variant layout;
     private final List<Animal> animals;
     private final RouteGraph graph;
+    private final EnergySettings energy;
     private final Map<Body, Routes> routes = new LinkedHashMap<>();
+    private final Map<Body, Passages> passages = new LinkedHashMap<>();
 
     /**
      * Compiles a layout for a group of animals.
@@ -37,6 +39,7 @@ public final class Habitat {
     public Habitat(Variant layout, List<Animal> animals, EnergySettings energy, ChoiceSharpness sharpness) {
         this.layout = layout;
         this.animals = List.copyOf(animals);
+        this.energy = energy;
         List<Body> bodies = animals.stream().map(Animal::body).distinct().toList();
         this.graph = RouteGraph.compile(layout.enclosure(), GraphSettings.forBodies(bodies));
         for (Body body : bodies) {
@@ -78,6 +81,29 @@ public final class Habitat {
      */
     public List<Body> bodies() {
         return List.copyOf(routes.keySet());
+    }
+
+    /**
+     * The energy model.
+     *
+     * @return the multipliers that moves are priced with
+     */
+    public EnergySettings energy() {
+        return energy;
+    }
+
+    /**
+     * The ways of one body between the places where animals stop, looked up at the first call and kept.
+     *
+     * @param body a body of the group
+     * @return its passages, the same object at every call
+     * @throws IllegalArgumentException if no animal of the group has that body
+     */
+    public Passages passages(Body body) {
+        Routes ways = routes(body);
+        synchronized (passages) {
+            return passages.computeIfAbsent(body, b -> new Passages(ways));
+        }
     }
 
     /**

@@ -1,0 +1,60 @@
+package limbway.sim.animal;
+
+import limbway.model.route.Way;
+
+/** What one animal has taken in and spent on moves, kept apart from its needs so that the two can be compared. */
+public final class Account {
+
+    private final double startJ;
+    private double eatenJ;
+    private long movedMilliJ;
+
+    Account(double startJ) {
+        this.startJ = startJ;
+    }
+
+    /**
+     * Books food when it is taken in hand.
+     *
+     * @param joule energy [J]
+     */
+    public void eat(double joule) {
+        eatenJ += joule;
+    }
+
+    /**
+     * Books a whole way when it is set out on.
+     *
+     * @param way the way
+     */
+    public void move(Way way) {
+        movedMilliJ += way.milliJ();
+    }
+
+    /**
+     * Reserve at the start.
+     *
+     * @return energy relative to being full [J], 0 or less
+     */
+    public double startJ() {
+        return startJ;
+    }
+
+    /**
+     * Energy eaten.
+     *
+     * @return energy [J]
+     */
+    public double eatenJ() {
+        return eatenJ;
+    }
+
+    /**
+     * Energy spent on moves.
+     *
+     * @return energy [J]
+     */
+    public double movedJ() {
+        return movedMilliJ / 1000.0;
+    }
+}

@@ -1,0 +1,225 @@
+package limbway.sim.animal;
+
+import limbway.model.study.Animal;
+import limbway.sim.chance.Chance;
+import limbway.sim.chance.Purpose;
+import limbway.sim.chance.Stream;
+
+/** One animal while it lives through a replication: where it is, what it needs, knows, holds and has used up. */
+public final class Ape {
+
+    /** No place: no nest of its own, no stall held. */
+    public static final int NONE = -1;
+
+    private static final int DECISIONS_PER_DAY_BITS = 20;
+
+    private final int number;
+    private final Animal animal;
+    private final Physiology body;
+    private final Outlook outlook;
+    private final Needs needs;
+    private final Account account;
+    private final Stream placeChance;
+    private final Stream wayChance;
+    private final double[] believedJ;
+    private final long[] barredUntilMs;
+    private long decisions;
+    private int place = NONE;
+    private int start = NONE;
+    private int nest = NONE;
+    private int stall = NONE;
+
+    /**
+     * An animal at midnight before day 1, nowhere yet.
+     *
+     * @param number its number in the study
+     * @param animal its name, body and rank
+     * @param body what it burns
+     * @param outlook what it expects of every passage
+     * @param needs what it is short of
+     * @param chance chance of the replication
+     * @param resources number of resources
+     */
+    public Ape(int number, Animal animal, Physiology body, Outlook outlook, Needs needs, Chance chance, int resources) {
+        this.number = number;
+        this.animal = animal;
+        this.body = body;
+        this.outlook = outlook;
+        this.needs = needs;
+        this.account = new Account(-needs.missingJ());
+        this.placeChance = chance.stream(animal.name(), Purpose.PLACE);
+        this.wayChance = chance.stream(animal.name(), Purpose.WAY);
+        this.believedJ = new double[resources];
+        this.barredUntilMs = new long[resources];
+    }
+
+    /**
+     * Its number in the study.
+     *
+     * @return 0 or more
+     */
+    public int number() {
+        return number;
+    }
+
+    /**
+     * Who it is.
+     *
+     * @return name, body and rank
+     */
+    public Animal animal() {
+        return animal;
+    }
+
+    /**
+     * What its body burns and takes in.
+     *
+     * @return figures of the body
+     */
+    public Physiology body() {
+        return body;
+    }
+
+    /**
+     * What it expects of every passage.
+     *
+     * @return shared by all animals with the same body
+     */
+    public Outlook outlook() {
+        return outlook;
+    }
+
+    /**
+     * What it is short of.
+     *
+     * @return its needs, which change
+     */
+    public Needs needs() {
+        return needs;
+    }
+
+    /**
+     * What it has taken in and used up.
+     *
+     * @return its account, which changes
+     */
+    public Account account() {
+        return account;
+    }
+
+    /**
+     * The resource at which it is, or was last.
+     *
+     * @return number of a resource
+     */
+    public int place() {
+        return place;
+    }
+
+    /**
+     * The start at which it is, or was last.
+     *
+     * @return number of a start of its passages
+     */
+    public int start() {
+        return start;
+    }
+
+    /**
+     * Its own nest, kept from night to night.
+     *
+     * @return number of a resource, or {@link #NONE}
+     */
+    public int nest() {
+        return nest;
+    }
+
+    /**
+     * The resource of which it holds a stall.
+     *
+     * @return number of a resource, or {@link #NONE}
+     */
+    public int stall() {
+        return stall;
+    }
+
+    /**
+     * Comes to a place.
+     *
+     * @param newPlace number of a resource
+     * @param newStart number of the start at which it stands there
+     */
+    public void arrive(int newPlace, int newStart) {
+        place = newPlace;
+        start = newStart;
+    }
+
+    /**
+     * Begins a decision.
+     *
+     * @param day day of the run, from 1; each day numbers its decisions anew, so that chance falls into step again
+     * @return number of the decision, for the streams of chance
+     */
+    public long nextDecision(int day) {
+        long first = (long) day << DECISIONS_PER_DAY_BITS;
+        decisions = Math.max(decisions + 1, first);
+        return decisions;
+    }
+
+    /**
+     * Whether it takes the way off the ground.
+     *
+     * @param passage number of an open passage
+     * @param decision number of the decision
+     * @return true for the way off the ground
+     */
+    public boolean goesOffGround(int passage, long decision) {
+        return outlook.passages().goesOffGround(passage, wayChance.uniform(decision));
+    }
+
+    /**
+     * Keeps away from a place for a while.
+     *
+     * @param resource number of a resource
+     * @param untilMs when it would go there again [ms]
+     */
+    public void bar(int resource, long untilMs) {
+        barredUntilMs[resource] = untilMs;
+    }
+
+    /**
+     * When it would go to a place again.
+     *
+     * @param resource number of a resource
+     * @return time [ms], in the past for most places
+     */
+    public long barredUntilMs(int resource) {
+        return barredUntilMs[resource];
+    }
+
+    /**
+     * Takes it that a place holds so much food.
+     *
+     * @param resource number of a food place
+     * @param joule energy [J]
+     */
+    public void believe(int resource, double joule) {
+        believedJ[resource] = joule;
+    }
+
+    double believedJ(int resource) {
+        return believedJ[resource];
+    }
+
+    double drawnTo(long decision, long placeKey) {
+        return placeChance.gumbel(decision, placeKey);
+    }
+
+    void takeNest(int resource) {
+        nest = resource;
+    }
+
+    void takeStall(int resource) {
+        stall = resource;
+    }
+}

@@ -1,0 +1,89 @@
+package limbway.sim.animal;
+
+import java.util.List;
+import java.util.function.IntPredicate;
+
+import limbway.model.enclosure.Resource;
+
+/**
+ * Where an animal sleeps.
+ *
+ * <p>Each animal has a nest of its own, given out by rank before the first night and kept. If it cannot reach it, it
+ * takes the cheapest nest with a stall that nobody owns, else the cheapest resting place with a free stall, else it
+ * sleeps where it is.
+ */
+public final class Nights {
+
+    private final boolean[] restingPlace;
+    private final Stalls stalls;
+
+    /**
+     * Nights in one group.
+     *
+     * @param resources the resources of the enclosure
+     * @param stalls who uses what
+     */
+    public Nights(List<Resource> resources, Stalls stalls) {
+        this.stalls = stalls;
+        restingPlace = new boolean[resources.size()];
+        for (int r = 0; r < restingPlace.length; r++) {
+            restingPlace[r] = resources.get(r).kind().isRestingPlace();
+        }
+    }
+
+    /**
+     * Where the animal would sleep if it went to bed from a start.
+     *
+     * @param ape who
+     * @param start number of a start
+     * @param nowMs time of the decision; places it keeps away from are left out [ms]
+     * @return number of a resource, or {@link Ape#NONE} for where it is
+     */
+    public int bed(Ape ape, int start, long nowMs) {
+        int own = ape.nest();
+        if (own != Ape.NONE && isOpen(ape, start, own, nowMs)) {
+            return own;
+        }
+        int nest = cheapest(ape, start, nowMs, stalls::isUnowned);
+        if (nest != Ape.NONE) {
+            return nest;
+        }
+        return cheapest(ape, start, nowMs, r -> restingPlace[r] && stalls.isOpenTo(ape, r) && stalls.isFree(ape, r));
+    }
+
+    /**
+     * How long the way to bed may take.
+     *
+     * @param ape who
+     * @param start number of a start
+     * @param nowMs time of the decision [ms]
+     * @return the longest time that the trip may take [ms], 0 if it would sleep where it is
+     */
+    public long travelMs(Ape ape, int start, long nowMs) {
+        int bed = bed(ape, start, nowMs);
+        return bed == Ape.NONE ? 0 : ape.outlook().slowestMs(passage(ape, start, bed));
+    }
+
+    private int cheapest(Ape ape, int start, long nowMs, IntPredicate suits) {
+        int best = Ape.NONE;
+        double leastToll = Double.POSITIVE_INFINITY;
+        for (int r = 0; r < restingPlace.length; r++) {
+            if (suits.test(r) && isOpen(ape, start, r, nowMs)) {
+                double toll = ape.outlook().toll(passage(ape, start, r));
+                if (toll < leastToll) {
+                    leastToll = toll;
+                    best = r;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static boolean isOpen(Ape ape, int start, int resource, long nowMs) {
+        return ape.barredUntilMs(resource) <= nowMs && ape.outlook().isOpen(passage(ape, start, resource));
+    }
+
+    private static int passage(Ape ape, int start, int resource) {
+        return ape.outlook().passages().passage(start, resource);
+    }
+}

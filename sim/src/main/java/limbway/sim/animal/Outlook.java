@@ -1,0 +1,92 @@
+package limbway.sim.animal;
+
+import limbway.sim.habitat.Passages;
+
+/**
+ * What a body expects of every passage, reckoned once so that a decision only reads it.
+ *
+ * <p>Which of the two ways will be taken is not yet decided when a place is weighed. Cost and time are therefore their
+ * means over that choice.
+ */
+public final class Outlook {
+
+    private static final int NEVER = -1;
+
+    private final Passages passages;
+    private final boolean[] open;
+    private final double[] nearness;
+    private final double[] toll;
+    private final int[] offGroundEnd;
+    private final int[] overGroundEnd;
+    private final long[] offGroundMs;
+    private final long[] overGroundMs;
+
+    /**
+     * Reckons all passages of one body.
+     *
+     * @param passages its passages
+     * @param resources number of resources
+     * @param body what it burns
+     * @param settings how places are weighed
+     */
+    public Outlook(Passages passages, int resources, Physiology body, ChoiceSettings settings) {
+        this.passages = passages;
+        int count = passages.startCount() * resources;
+        open = new boolean[count];
+        nearness = new double[count];
+        toll = new double[count];
+        offGroundEnd = new int[count];
+        overGroundEnd = new int[count];
+        offGroundMs = new long[count];
+        overGroundMs = new long[count];
+        for (int p = 0; p < count; p++) {
+            if (passages.isOpen(p)) {
+                open[p] = true;
+                nearness[p] = StrictMath.exp(-passages.meanMs(p) / (settings.patienceMin() * 60_000));
+                toll[p] = settings.effortWeight() * passages.meanJ(p) / body.hungriestJ();
+                offGroundEnd[p] = passages.mayGo(p, true) ? passages.end(p, true) : NEVER;
+                overGroundEnd[p] = passages.mayGo(p, false) ? passages.end(p, false) : NEVER;
+                offGroundMs[p] = passages.mayGo(p, true) ? passages.ms(p, true) : 0;
+                overGroundMs[p] = passages.mayGo(p, false) ? passages.ms(p, false) : 0;
+            }
+        }
+    }
+
+    /**
+     * The passages.
+     *
+     * @return the ways behind these expectations
+     */
+    public Passages passages() {
+        return passages;
+    }
+
+    boolean isOpen(int passage) {
+        return open[passage];
+    }
+
+    /** Factor on the worth of what lies at the end, for the time until it is reached. */
+    double nearness(int passage) {
+        return nearness[passage];
+    }
+
+    /** Worth lost to the energy of the way. */
+    double toll(int passage) {
+        return toll[passage];
+    }
+
+    /** Where a trip may end, or a negative number if that way is never taken. */
+    int end(int passage, boolean off) {
+        return off ? offGroundEnd[passage] : overGroundEnd[passage];
+    }
+
+    /** How long a trip may take [ms], 0 if that way is never taken. */
+    long ms(int passage, boolean off) {
+        return off ? offGroundMs[passage] : overGroundMs[passage];
+    }
+
+    /** The longest that a trip may take [ms]. */
+    long slowestMs(int passage) {
+        return Math.max(offGroundMs[passage], overGroundMs[passage]);
+    }
+}

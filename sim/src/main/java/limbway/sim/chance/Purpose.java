@@ -1,0 +1,19 @@
+package limbway.sim.chance;
+
+/** What a random number decides. Each purpose has streams of its own, so that none disturbs another. */
+public enum Purpose {
+    /** How much an animal is drawn to each place, beyond what its needs say. */
+    PLACE("place"),
+    /** Whether it takes the way off the ground. */
+    WAY("way");
+
+    private final long key;
+
+    Purpose(String word) {
+        this.key = Name.key(word);
+    }
+
+    long key() {
+        return key;
+    }
+}

@@ -1,0 +1,92 @@
+package limbway.sim.day;
+
+import limbway.sim.journal.Motive;
+import limbway.sim.journal.Stay;
+
+/** What one animal is doing now, and when it will have done it. */
+final class Doing {
+
+    private static final long NEVER = Long.MAX_VALUE;
+
+    private boolean staying;
+    private Motive motive = Motive.NIGHT;
+    private boolean waiting;
+    private long sinceMs;
+    private double eatenJ;
+    private double drunkMl;
+    private int target;
+    private int targetStart;
+    private long dueMs = NEVER;
+    private EventClass due = EventClass.WAKE;
+
+    void stay(Motive newMotive, long nowMs) {
+        staying = true;
+        motive = newMotive;
+        waiting = false;
+        sinceMs = nowMs;
+        eatenJ = 0;
+        drunkMl = 0;
+    }
+
+    void waitForStall(Motive newMotive, long nowMs) {
+        stay(newMotive, nowMs);
+        waiting = true;
+    }
+
+    void eat(double joule) {
+        eatenJ += joule;
+    }
+
+    void drink(double ml) {
+        drunkMl += ml;
+    }
+
+    void travel(Motive newMotive, int resource, int start) {
+        staying = false;
+        motive = newMotive;
+        target = resource;
+        targetStart = start;
+    }
+
+    /** Ends the stay, if the animal stays and time has passed since. */
+    boolean endsStay(long nowMs) {
+        boolean ended = staying && nowMs > sinceMs;
+        staying = false;
+        return ended;
+    }
+
+    Stay record(int animal, int place, int hold, long nowMs) {
+        return new Stay(Almanac.day(sinceMs), animal, sinceMs, nowMs, place, hold, motive, waiting, eatenJ, drunkMl);
+    }
+
+    /** Whether news would make the animal think again: it rests by day, or waits. */
+    boolean canBeRoused() {
+        return staying && (waiting || motive == Motive.FATIGUE);
+    }
+
+    Motive motive() {
+        return motive;
+    }
+
+    int target() {
+        return target;
+    }
+
+    int targetStart() {
+        return targetStart;
+    }
+
+    void expect(long ms, EventClass what) {
+        dueMs = ms;
+        due = what;
+    }
+
+    void expectNothing() {
+        dueMs = NEVER;
+    }
+
+    /** Whether an event is the one now expected; events of plans that were given up are not. */
+    boolean isDue(long ms, EventClass what) {
+        return dueMs == ms && due == what;
+    }
+}

@@ -1,0 +1,152 @@
+package limbway.sim.day;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+import sim.engine.SimState;
+import sim.engine.Steppable;
+
+import limbway.sim.animal.Ape;
+import limbway.sim.animal.Stalls;
+import limbway.sim.chance.Chance;
+import limbway.sim.journal.Journal;
+import limbway.sim.journal.Reserve;
+
+/**
+ * One group living through its days, once.
+ *
+ * <p>Between two events nothing happens that could not be written down in closed form, so the clock jumps from event to
+ * event. A whole trip is one event, booked when it is set out on.
+ */
+public final class Replication extends SimState implements Diary {
+
+    private static final long serialVersionUID = 1;
+
+    private final transient RunPlan plan;
+    private final transient Audit audit;
+    private final transient Chance chance;
+    private final transient List<Ape> group;
+    private final transient Larder larder;
+    private final transient Recorder recorder = new Recorder();
+    private final transient Conduct conduct;
+    private final transient Steppable[][] ownEvents;
+    private long nowMs;
+
+    /**
+     * A replication at midnight before day 1.
+     *
+     * @param plan what all replications of the run share
+     * @param chance its chance
+     * @param audit looks at the accounts after every event
+     */
+    public Replication(RunPlan plan, Chance chance, Audit audit) {
+        this(plan, chance, audit, new Larder(plan.resources().size()));
+    }
+
+    Replication(RunPlan plan, Chance chance, Audit audit, Larder larder) {
+        super(chance.seed());
+        this.plan = plan;
+        this.audit = audit;
+        this.chance = chance;
+        this.larder = larder;
+        group = plan.group(chance);
+        Stalls stalls = new Stalls(plan.resources());
+        new Bedding(plan.graph(), stalls).giveOut(group);
+        conduct = new Conduct(plan, this, larder, stalls, recorder, group);
+        ownEvents = group.stream().map(this::ownEvents).toArray(Steppable[][]::new);
+    }
+
+    private Steppable[] ownEvents(Ape ape) {
+        EventClass[] classes = EventClass.values();
+        Steppable[] events = new Steppable[classes.length];
+        for (EventClass what : classes) {
+            events[what.ordinal()] = state -> own(ape, what);
+        }
+        return events;
+    }
+
+    /**
+     * Lives through all days.
+     *
+     * @param stop asked after every event; true ends the replication early
+     * @return what happened, or empty if it was ended early
+     */
+    public Optional<Journal> run(BooleanSupplier stop) {
+        group.forEach(conduct::sleep);
+        for (int i = 0; i < plan.deliveries().size(); i++) {
+            scheduleDelivery(plan.deliveries().get(i), i, 1);
+        }
+        while (schedule.step(this)) {
+            if (stop.getAsBoolean()) {
+                return Optional.empty();
+            }
+        }
+        nowMs = plan.endMs();
+        group.forEach(conduct::close);
+        audit.check(reserves(), larder.stocks(plan.resources()));
+        return Optional.of(recorder.journal(chance.replication(), reserves(), larder.stocks(plan.resources())));
+    }
+
+    @Override
+    public long nowMs() {
+        return nowMs;
+    }
+
+    @Override
+    public void expect(Ape ape, long ms, EventClass what) {
+        conduct.doing(ape).expect(ms, what);
+        put(ms, what.ordering(ape.number()), ownEvents[ape.number()][what.ordinal()]);
+    }
+
+    private void put(long ms, int ordering, Steppable event) {
+        if (ms < plan.endMs() && !schedule.scheduleOnce((double) ms, ordering, event)) {
+            throw new IllegalStateException("clock: event at " + ms + " ms, allowed after " + nowMs + " ms");
+        }
+    }
+
+    private void own(Ape ape, EventClass what) {
+        nowMs = (long) schedule.getTime();
+        if (conduct.doing(ape).isDue(nowMs, what)) {
+            conduct.happen(ape, what);
+            check();
+        }
+    }
+
+    private void scheduleDelivery(Delivery delivery, int number, int day) {
+        long ms = (day - 1) * Almanac.DAY_MS + delivery.clockMs();
+        put(ms, EventClass.DELIVERY.ordering(number), state -> deliver(delivery, number, day));
+    }
+
+    private void deliver(Delivery delivery, int number, int day) {
+        nowMs = (long) schedule.getTime();
+        for (Delivery.Portion portion : delivery.portions()) {
+            larder.deliver(portion.resource(), portion.joule());
+        }
+        for (Ape ape : group) {
+            conduct.hear(ape, delivery);
+        }
+        scheduleDelivery(delivery, number, day + 1);
+        check();
+    }
+
+    private void check() {
+        if (audit != Audit.OFF) {
+            audit.check(reserves(), larder.stocks(plan.resources()));
+        }
+    }
+
+    private List<Reserve> reserves() {
+        return group.stream().map(Replication::reserve).toList();
+    }
+
+    private static Reserve reserve(Ape ape) {
+        return new Reserve(
+                ape.number(),
+                ape.account().startJ(),
+                ape.account().eatenJ(),
+                ape.account().movedJ(),
+                ape.body().restingJPerMs() * ape.needs().atMs(),
+                -ape.needs().missingJ());
+    }
+}

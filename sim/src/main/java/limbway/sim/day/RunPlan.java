@@ -1,0 +1,114 @@
+package limbway.sim.day;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import limbway.model.body.Body;
+import limbway.model.enclosure.Resource;
+import limbway.model.graph.RouteGraph;
+import limbway.model.study.Animal;
+import limbway.sim.animal.Ape;
+import limbway.sim.animal.Appraisal;
+import limbway.sim.animal.DaySettings;
+import limbway.sim.animal.Needs;
+import limbway.sim.animal.Outlook;
+import limbway.sim.animal.Physiology;
+import limbway.sim.animal.Resting;
+import limbway.sim.chance.Chance;
+import limbway.sim.habitat.Habitat;
+
+/** What all replications of a run share: the layout, what bodies expect of it, the light and the keepers' hours. */
+public final class RunPlan {
+
+    private final Habitat habitat;
+    private final DaySettings settings;
+    private final int days;
+    private final Almanac almanac;
+    private final List<Delivery> deliveries;
+    private final Map<Body, Physiology> physiologies = new LinkedHashMap<>();
+    private final Map<Body, Outlook> outlooks = new LinkedHashMap<>();
+    private final Appraisal appraisal;
+    private final Resting resting;
+
+    /**
+     * Prepares a run.
+     *
+     * @param habitat the layout and the group
+     * @param settings how animals spend their day
+     * @param date calendar date of day 1
+     * @param days number of days, 1 or more
+     */
+    public RunPlan(Habitat habitat, DaySettings settings, LocalDate date, int days) {
+        this.habitat = habitat;
+        this.settings = settings;
+        this.days = days;
+        almanac = new Almanac(habitat.layout().enclosure().site(), date, days, settings.night());
+        deliveries = Delivery.of(habitat.layout().feedings(), habitat.graph());
+        for (Body body : habitat.bodies()) {
+            Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
+            physiologies.put(body, physiology);
+            outlooks.put(body, new Outlook(habitat.passages(body), resources().size(), physiology, settings.choice()));
+        }
+        appraisal = new Appraisal(resources(), settings);
+        resting = new Resting(settings);
+    }
+
+    RouteGraph graph() {
+        return habitat.graph();
+    }
+
+    List<Resource> resources() {
+        return habitat.graph().resources();
+    }
+
+    DaySettings settings() {
+        return settings;
+    }
+
+    long endMs() {
+        return days * Almanac.DAY_MS;
+    }
+
+    /**
+     * The light.
+     *
+     * @return when animals wake and settle
+     */
+    public Almanac almanac() {
+        return almanac;
+    }
+
+    List<Delivery> deliveries() {
+        return deliveries;
+    }
+
+    Appraisal appraisal() {
+        return appraisal;
+    }
+
+    Resting resting() {
+        return resting;
+    }
+
+    /** The group at midnight before day 1, full since the sunset before, nowhere yet. */
+    List<Ape> group(Chance chance) {
+        long sinceSunsetMs = Almanac.DAY_MS - almanac.sunsetMs(1);
+        List<Ape> group = new ArrayList<>();
+        for (Animal animal : habitat.animals()) {
+            Physiology body = physiologies.get(animal.body());
+            Needs needs = new Needs(body, settings.needs(), sinceSunsetMs);
+            group.add(new Ape(
+                    group.size(),
+                    animal,
+                    body,
+                    outlooks.get(animal.body()),
+                    needs,
+                    chance,
+                    resources().size()));
+        }
+        return group;
+    }
+}

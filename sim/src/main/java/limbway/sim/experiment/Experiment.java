@@ -1,0 +1,137 @@
+package limbway.sim.experiment;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.CompletionService;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorCompletionService;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
+
+import limbway.sim.animal.DaySettings;
+import limbway.sim.chance.Chance;
+import limbway.sim.day.Audit;
+import limbway.sim.day.Replication;
+import limbway.sim.day.RunPlan;
+import limbway.sim.habitat.Habitat;
+import limbway.sim.journal.Journal;
+
+/**
+ * Runs replications on several threads.
+ *
+ * <p>Each replication has its own chance, keyed by its number, and its result is stored under its number. The journals
+ * are therefore the same for any number of threads.
+ */
+public final class Experiment {
+
+    private static final long LOOK_UP_MS = 100;
+
+    private final Habitat habitat;
+    private final RunSettings settings;
+    private final RunPlan plan;
+    private final Audit audit;
+    private final AtomicBoolean stop = new AtomicBoolean();
+
+    private Experiment(Habitat habitat, RunSettings settings, DaySettings day, Audit audit) {
+        this.habitat = habitat;
+        this.settings = settings;
+        this.plan = new RunPlan(habitat, day, settings.date(), settings.days());
+        this.audit = audit;
+    }
+
+    /**
+     * Runs a layout.
+     *
+     * <p>If the calling thread is interrupted, or {@link Progress#wantsStop} says so, the replications under way are
+     * dropped and those that are finished are returned; the interrupt is then spent, because the outcome tells of it.
+     *
+     * @param habitat the layout and the group
+     * @param settings seed, replications, days, date, threads
+     * @param day how animals spend their day
+     * @param progress told of every finished replication
+     * @return what happened
+     * @throws IllegalArgumentException if no animal could stop anywhere, or food is put out at a place that does not exist
+     */
+    public static Outcome run(Habitat habitat, RunSettings settings, DaySettings day, Progress progress) {
+        return run(habitat, settings, day, progress, Audit.OFF);
+    }
+
+    /**
+     * Runs a layout and looks at the accounts after every event, which is slow.
+     *
+     * @param habitat the layout and the group
+     * @param settings seed, replications, days, date, threads
+     * @param day how animals spend their day
+     * @param progress told of every finished replication
+     * @param audit what looks at the accounts
+     * @return what happened
+     * @throws IllegalStateException if an account does not balance
+     */
+    public static Outcome run(Habitat habitat, RunSettings settings, DaySettings day, Progress progress, Audit audit) {
+        return new Experiment(habitat, settings, day, audit).run(progress);
+    }
+
+    private Outcome run(Progress progress) {
+        int total = settings.replications();
+        Journal[] journals = new Journal[total];
+        ExecutorService workers = Executors.newFixedThreadPool(Math.min(settings.threads(), total));
+        try {
+            CompletionService<Boolean> finished = new ExecutorCompletionService<>(workers);
+            for (int i = 0; i < total; i++) {
+                int index = i;
+                finished.submit(() -> replicate(index, journals));
+            }
+            collect(finished, progress, total);
+        } finally {
+            stop.set(true);
+            workers.shutdownNow();
+            awaitEnd(workers);
+        }
+        List<Journal> done = Stream.of(journals).filter(Objects::nonNull).toList();
+        return new Outcome(habitat, settings, done, done.size() == total);
+    }
+
+    private boolean replicate(int index, Journal[] journals) {
+        if (!stop.get()) {
+            Chance chance = new Chance(settings.seed(), index + 1);
+            new Replication(plan, chance, audit).run(stop::get).ifPresent(journal -> journals[index] = journal);
+        }
+        return journals[index] != null;
+    }
+
+    private void collect(CompletionService<Boolean> finished, Progress progress, int total) {
+        int done = 0;
+        try {
+            while (done < total && !progress.wantsStop()) {
+                Future<Boolean> next = finished.poll(LOOK_UP_MS, TimeUnit.MILLISECONDS);
+                if (next != null && next.get()) {
+                    progress.finished(++done, total);
+                }
+            }
+        } catch (InterruptedException e) {
+            // the outcome says that it is not complete
+            stop.set(true);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException("replication failed", e.getCause());
+        }
+    }
+
+    private static void awaitEnd(ExecutorService workers) {
+        boolean ended = false;
+        while (!ended) {
+            try {
+                ended = workers.awaitTermination(1, TimeUnit.HOURS);
+            } catch (InterruptedException e) {
+                // the workers end within one event of being asked; there is nothing better to do than to wait
+                ended = false;
+            }
+        }
+    }
+}
