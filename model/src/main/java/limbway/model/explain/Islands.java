@@ -24,8 +24,8 @@ import limbway.model.graph.RouteGraph;
  */
 public final class Islands {
 
-    /** Widest gap that is looked at [m]: wider ones are not closed by one more rope. Assumption. */
-    public static final double WIDEST_M = 8;
+    /** Widest gap that is looked at [m]: wider ones are seldom closed by one more rope. Assumption. */
+    public static final double WIDEST_M = 12;
 
     private static final String GROUND = "ground";
 

@@ -137,14 +137,14 @@ class GroundReasonsTest {
     }
 
     @Test
-    void moreThanEightMetresIsNoGapToClose() {
+    void moreThanTwelveMetresIsNoGapToClose() {
         GroundReason reason = missing(enclosure(
                 List.of(steel("a", 2, 5), steel("b", 20, 25)),
                 List.of(),
                 List.of(),
                 food("n", 2, 5, "a"),
                 food("f", 25, 5, "b")));
-        assertEquals(new GroundReason.TooFar(8), reason);
+        assertEquals(new GroundReason.TooFar(12), reason);
     }
 
     @Test

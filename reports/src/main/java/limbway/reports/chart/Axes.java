@@ -2,7 +2,8 @@ package limbway.reports.chart;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.text.NumberFormat;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
 import org.jfree.chart.JFreeChart;
@@ -33,10 +34,16 @@ final class Axes {
         axis.setTickLabelFont(Style.type(TEXT));
         axis.setTickLabelPaint(Style.INK);
         axis.setLabelPaint(Style.INK);
-        axis.setMaximumCategoryLabelWidthRatio(0.45f);
-        axis.setMaximumCategoryLabelLines(2);
         axis.setAxisLineVisible(false);
         axis.setTickMarksVisible(false);
+        return axis;
+    }
+
+    /** Names at the left edge of bars that lie on their side; long ones on two lines. */
+    static CategoryAxis names() {
+        CategoryAxis axis = categories(null);
+        axis.setMaximumCategoryLabelWidthRatio(0.45f);
+        axis.setMaximumCategoryLabelLines(2);
         return axis;
     }
 
@@ -46,7 +53,9 @@ final class Axes {
         axis.setTickLabelFont(Style.type(TEXT));
         axis.setTickLabelPaint(Style.INK);
         axis.setLabelPaint(Style.INK);
-        axis.setNumberFormatOverride(NumberFormat.getInstance(Locale.ROOT));
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+        symbols.setGroupingSeparator(' ');
+        axis.setNumberFormatOverride(new DecimalFormat("#,##0.###", symbols));
         axis.setAxisLinePaint(Style.FAINT);
         axis.setAutoRangeIncludesZero(true);
         return axis;
@@ -55,7 +64,8 @@ final class Axes {
     /** An axis from 0 to 100 %, for values that are given as percentages. */
     static NumberAxis percent(String label) {
         NumberAxis axis = numbers(label);
-        axis.setRange(0, 100);
+        // room for marks at both ends
+        axis.setRange(-2, 102);
         return axis;
     }
 

@@ -1,5 +1,6 @@
 package limbway.reports.chart;
 
+import java.awt.Color;
 import java.util.List;
 
 import org.jfree.chart.axis.NumberAxis;
@@ -19,13 +20,16 @@ final class Bars {
     private static final int ROW_PX = 34;
     private static final int FRAME_PX = 64;
 
+    /** Room to the right of the longest bar. */
+    private static final double ROOM = 1.04;
+
     private Bars() {}
 
     static int heightPx(int bars) {
         return FRAME_PX + ROW_PX * Math.max(2, bars);
     }
 
-    static Painter painter(String axis, List<Bar> bars, double factor) {
+    static Painter painter(String axis, List<Bar> bars, double factor, Color colour) {
         DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
         for (Bar bar : bars) {
             data.add(factor * bar.value.mean(), factor * bar.value.halfWidth().orElse(0), axis, bar.label);
@@ -33,14 +37,19 @@ final class Bars {
         StatisticalBarRenderer renderer = new StatisticalBarRenderer();
         renderer.setBarPainter(new StandardBarPainter());
         renderer.setShadowVisible(false);
-        renderer.setSeriesPaint(0, Style.OFF_GROUND);
+        renderer.setSeriesPaint(0, colour);
         renderer.setErrorIndicatorPaint(Style.INK);
         renderer.setErrorIndicatorStroke(Style.line(1.6));
         renderer.setMaximumBarWidth(0.08);
         renderer.setDrawBarOutline(false);
         NumberAxis numbers = Axes.numbers(axis);
-        numbers.setLowerBound(0);
-        CategoryPlot plot = Axes.plot(data, Axes.categories(null), numbers, renderer);
+        double greatest = 0;
+        for (Bar bar : bars) {
+            greatest = Math.max(
+                    greatest, factor * (bar.value.mean() + bar.value.halfWidth().orElse(0)));
+        }
+        numbers.setRange(0, greatest > 0 ? ROOM * greatest : 1);
+        CategoryPlot plot = Axes.plot(data, Axes.names(), numbers, renderer);
         return Axes.painter(plot, false);
     }
 }

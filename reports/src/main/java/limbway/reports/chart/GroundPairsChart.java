@@ -38,7 +38,7 @@ public final class GroundPairsChart {
                 "Bars with 95 % intervals, one for each pair of places and kind of animal, longest on top.",
                 Style.WIDTH_PX,
                 Bars.heightPx(bars.size()) + 14 * bars.size(),
-                Bars.painter("on the ground [m/day]", bars, 1),
+                Bars.painter("on the ground [m/day]", bars, 1, Style.GROUND),
                 new DataTable(List.of("trip", "on the ground a day"), table));
     }
 

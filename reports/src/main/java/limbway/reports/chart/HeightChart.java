@@ -36,7 +36,7 @@ public final class HeightChart {
                 "Bars with 95 % intervals, one for each band of height, the ground lowest.",
                 Style.WIDTH_PX,
                 Bars.heightPx(bars.size()),
-                Bars.painter("share of waking time [%]", bars, 100),
+                Bars.painter("share of waking time [%]", bars, 100, Style.OFF_GROUND),
                 new DataTable(List.of("height", "share of waking time"), table));
     }
 

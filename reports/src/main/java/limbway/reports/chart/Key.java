@@ -38,7 +38,10 @@ final class Key {
             g.setColor(Structure.grey(step * frame.topM() / 40, frame.topM()));
             g.fill(new Rectangle2D.Double(Frame.LEFT_PX + 2 * step, y - 4, 2.3, 8));
         }
-        text("supports and decks, from the ground to " + Figures.path(frame.topM() - 0.5) + " up", Frame.LEFT_PX + 88, y);
+        text(
+                "supports and decks, from the ground to " + Figures.path(frame.topM() - 0.5) + " up",
+                Frame.LEFT_PX + 88,
+                y);
         if (withTravel) {
             drawTravel(Frame.LEFT_PX, y + 28, travel);
         }

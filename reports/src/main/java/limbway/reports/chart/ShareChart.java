@@ -78,8 +78,11 @@ public final class ShareChart {
             }
             table.add(row);
         });
-        CategoryPlot plot =
-                Axes.plot(data, Axes.categories(null), Axes.percent("share of travel off the ground [%]"), renderer());
+        CategoryPlot plot = Axes.plot(
+                data,
+                Axes.names(),
+                Axes.percent("share of travel off the ground [%]; beside the names: by distance"),
+                renderer());
         return new Picture(
                 id,
                 title,

@@ -10,7 +10,10 @@ import limbway.reports.measure.Stretch;
 final class TravelLines {
 
     private static final double WIDEST_PX = 7;
-    private static final double NARROWEST_PX = 0.7;
+    private static final double NARROWEST_PX = 0.8;
+
+    /** Off the ground a line lies over the support that carries it and must stand out from it [px]. */
+    private static final double OVER_SUPPORT_PX = 0.8;
 
     private final List<Stretch> stretches;
     private final double mostPerDay;
@@ -34,7 +37,7 @@ final class TravelLines {
         for (boolean onGround : new boolean[] {true, false}) {
             for (Stretch stretch : stretches) {
                 if (stretch.onGround() == onGround) {
-                    double width = widthPx(stretch.timesPerDay());
+                    double width = widthPx(stretch.timesPerDay()) + (onGround ? 0 : OVER_SUPPORT_PX);
                     g.setColor(onGround ? Style.GROUND : Style.OFF_GROUND);
                     g.setStroke(onGround ? Style.dashed(width) : Style.line(width));
                     Segment line = new Segment(stretch.a(), stretch.b());

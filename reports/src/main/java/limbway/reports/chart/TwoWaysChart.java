@@ -1,7 +1,9 @@
 package limbway.reports.chart;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.jfree.chart.axis.CategoryAxis;
@@ -23,6 +25,20 @@ import limbway.reports.words.Figures;
 /** Draws what the two ways of a trip cost, part by part, on one scale. */
 public final class TwoWaysChart {
 
+    /** A bar, known by its number and named by its label. */
+    private record Row(int number, String label) implements Comparable<Row> {
+
+        @Override
+        public int compareTo(Row other) {
+            return Integer.compare(number, other.number);
+        }
+
+        @Override
+        public String toString() {
+            return label;
+        }
+    }
+
     private static final int MOST_PAIRS = 6;
     private static final int ROW_PX = 40;
     private static final int FRAME_PX = 100;
@@ -42,17 +58,23 @@ public final class TwoWaysChart {
         DefaultCategoryDataset data = new DefaultCategoryDataset();
         List<List<String>> table = new ArrayList<>();
         double longestJ = 0;
-        List<PairUse> uses = measures.groundUse().stream().limit(MOST_PAIRS).toList();
+        List<PairUse> uses = largest(measures.groundUse());
         for (PairUse use : uses) {
             String name = GroundPairsChart.name(use);
             longestJ = Math.max(
                     longestJ,
-                    add(data, table, name, "over the ground", use.ways().overGround()));
+                    add(
+                            data,
+                            table,
+                            name,
+                            name + ", ",
+                            "over the ground",
+                            use.ways().overGround()));
             longestJ = Math.max(
                     longestJ,
-                    add(data, table, name, "off the ground", use.ways().offGround()));
+                    add(data, table, name, "", "off the ground", use.ways().offGround()));
         }
-        CategoryAxis names = Axes.categories(null);
+        CategoryAxis names = Axes.names();
         names.setCategoryMargin(0.25);
         CategoryPlot plot =
                 Axes.plot(data, names, Axes.numbers("energy of one trip [J]"), renderer(LEAST_LABELLED * longestJ));
@@ -67,13 +89,26 @@ public final class TwoWaysChart {
                 new DataTable(List.of("trip", "way", "energy"), table));
     }
 
+    /** Of each two places the body with most metres. */
+    private static List<PairUse> largest(List<PairUse> uses) {
+        Map<String, PairUse> first = new LinkedHashMap<>();
+        uses.forEach(use -> first.putIfAbsent(use.from() + "\n" + use.to(), use));
+        return first.values().stream().limit(MOST_PAIRS).toList();
+    }
+
     private static double add(
-            DefaultCategoryDataset data, List<List<String>> table, String name, String kind, Optional<Way> way) {
+            DefaultCategoryDataset data,
+            List<List<String>> table,
+            String name,
+            String before,
+            String kind,
+            Optional<Way> way) {
         double totalJ = way.map(w -> w.milliJ() / 1000.0).orElse(0.0);
-        String label = name + ", " + kind + ": " + (way.isPresent() ? Figures.energy(totalJ) : "no way");
+        Row row = new Row(
+                data.getColumnCount(), before + kind + ": " + (way.isPresent() ? Figures.energy(totalJ) : "no way"));
         for (LocomotorMode mode : LocomotorMode.values()) {
             double partJ = way.map(w -> w.energy().part(mode) / 1000.0).orElse(0.0);
-            data.addValue(partJ, mode.part(), label);
+            data.addValue(partJ, mode.part(), row);
         }
         table.add(List.of(name, kind, way.map(w -> EnergyText.sum(w.energy())).orElse("no way")));
         return totalJ;

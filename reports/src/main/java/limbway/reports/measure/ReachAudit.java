@@ -20,6 +20,8 @@ import limbway.sim.habitat.Habitat;
 /** Which resources a body cannot come to at all, and which it comes to only over the ground. */
 final class ReachAudit {
 
+    private static final int MOST_NAMED = 3;
+
     private final Habitat habitat;
     private final Map<Body, GroundReasons> reasons;
     private final RouteGraph graph;
@@ -74,7 +76,7 @@ final class ReachAudit {
     private void unreachable(Body body, Resource resource, boolean nothingNear) {
         String text = nothingNear
                 ? resource.id() + " cannot be used by anyone: nothing to hold or stand on lies within reach of it"
-                : "a " + body.name() + " cannot come to " + resource.id() + " from any other place";
+                : Figures.one(body.name()) + " cannot come to " + resource.id() + " from any other place";
         findings.add(new Finding(
                 "unreachable",
                 Weight.MEND,
@@ -109,7 +111,7 @@ final class ReachAudit {
         for (List<Integer> set : sets.values()) {
             if (set != frame) {
                 for (int r : set) {
-                    overGroundOnly(routes.body(), r, frame.get(0));
+                    overGroundOnly(routes.body(), r, frame);
                 }
             }
         }
@@ -124,18 +126,18 @@ final class ReachAudit {
         return false;
     }
 
-    private void overGroundOnly(Body body, int resource, int ofFrame) {
+    private void overGroundOnly(Body body, int resource, List<Integer> frame) {
         String name = graph.resources().get(resource).id();
-        String frame = graph.resources().get(ofFrame).id();
-        GroundReason reason = reasons.get(body).missing(ofFrame, resource);
+        GroundReason reason = reasons.get(body).missing(frame.get(0), resource);
         OptionalDouble figure = OptionalDouble.empty();
         String mend = "join " + name + " to the rest of the frame";
         if (reason instanceof GroundReason.Missing missing
                 && !missing.chain().gaps().isEmpty()) {
             figure = OptionalDouble.of(missing.chain().widestM());
-            mend = "close the gap to " + Figures.metres(body.gapReachM()) + " or less, for example with a rope";
+            mend = (missing.chain().gaps().size() > 1 ? "close each gap" : "close the gap") + " to "
+                    + Figures.metres(body.gapReachM()) + " or less, for example with a rope";
         } else if (reason instanceof GroundReason.Missing) {
-            mend = "replace or wrap the support that is too thick, or lead a rope past it";
+            mend = "replace the support that is too thick, or lead a rope past it";
         } else if (reason instanceof GroundReason.NothingToHold nothing) {
             figure = OptionalDouble.of(nothing.awayM());
             mend = "hang " + nothing.resource() + " on a support or platform, or bring one to it";
@@ -147,8 +149,17 @@ final class ReachAudit {
                 body.name(),
                 figure,
                 figure.isPresent() ? "m" : "",
-                "a " + body.name() + " comes from " + frame + " to " + name + " only over the ground, because "
-                        + ReasonText.because(reason, body),
+                Figures.one(body.name()) + " comes to " + name + " only over the ground from " + names(frame)
+                        + ", because " + ReasonText.because(reason, body),
                 mend));
+    }
+
+    private String names(List<Integer> resources) {
+        List<String> shown = new ArrayList<>();
+        for (int r : resources.subList(0, Math.min(MOST_NAMED, resources.size()))) {
+            shown.add(graph.resources().get(r).id());
+        }
+        int rest = resources.size() - shown.size();
+        return String.join(", ", shown) + (rest > 0 ? " and " + rest + " more" : "");
     }
 }

@@ -50,10 +50,10 @@ final class SupportAudit {
                 body.name(),
                 OptionalDouble.of(support.diameterM()),
                 "m",
-                "a " + body.name() + " can neither hold " + support.id() + " nor walk on it: "
+                Figures.one(body.name()) + " can neither hold " + support.id() + " nor walk on it: "
                         + ReasonText.tooThick(support, body),
-                "use a support of " + Figures.decimals(Grasp.thickestM(body, support), 3)
-                        + " m or less, or hang ropes beside it"));
+                "use a support of " + Figures.thickness(Grasp.thickestM(body, support))
+                        + " or less, or hang ropes beside it"));
     }
 
     private void gapForSome(Gap gap, Body body) {
@@ -71,8 +71,9 @@ final class SupportAudit {
                     body.name(),
                     OptionalDouble.of(gap.clearM()),
                     "m",
-                    ReasonText.gap(gap) + ": a " + body.name() + " reaches " + Figures.metres(body.gapReachM())
-                            + " and must go another way, while others can cross (" + String.join(", ", others) + ")",
+                    ReasonText.gap(gap) + ": " + Figures.one(body.name()) + " reaches "
+                            + Figures.metres(body.gapReachM()) + " and must go another way, while others can cross ("
+                            + String.join(", ", others) + ")",
                     "close the gap to " + Figures.metres(body.gapReachM()) + " or less"));
         }
     }

@@ -18,7 +18,7 @@ public final class EnergyText {
      * The total and its parts.
      *
      * @param energy an energy
-     * @return for example {@code 412 J = 38 descent + 61 level + 313 climb}; parts of nothing are left out
+     * @return for example {@code 412 J = 38 descent + 61 level + 313 climb}; parts of nothing are left out, and a single part is only named
      */
     public static String sum(EnergyByPart energy) {
         long totalJ = Math.round(energy.totalMilliJ() / (double) MILLI);
@@ -41,6 +41,13 @@ public final class EnergyText {
             }
         }
         String total = Figures.decimals((double) totalJ, 0) + " J";
-        return parts.isEmpty() ? total : total + " = " + String.join(" + ", parts);
+        if (parts.size() <= 1) {
+            return total
+                    + parts.stream()
+                            .map(part -> ", all " + part.replaceAll(".* ", ""))
+                            .findFirst()
+                            .orElse("");
+        }
+        return total + " = " + String.join(" + ", parts);
     }
 }

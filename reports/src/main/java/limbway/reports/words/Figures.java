@@ -6,6 +6,7 @@ import java.util.Locale;
 public final class Figures {
 
     private static final double KILO = 1000;
+    private static final double LEAST_WHOLE = 0.005;
 
     private Figures() {}
 
@@ -13,10 +14,13 @@ public final class Figures {
      * A share as a percentage.
      *
      * @param share 0 to 1
-     * @return whole percent, for example {@code 43 %}
+     * @return whole percent, for example {@code 43 %}; a little more than nothing or less than all is said to be so
      */
     public static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+        if (share > 0 && share < LEAST_WHOLE) {
+            return "< 1 %";
+        }
+        return share < 1 && share > 1 - LEAST_WHOLE ? "> 99 %" : String.format(Locale.ROOT, "%.0f %%", 100 * share);
     }
 
     /**
@@ -40,13 +44,36 @@ public final class Figures {
     }
 
     /**
+     * A thickness.
+     *
+     * @param metres thickness [m]
+     * @return centimetres with up to one decimal, for example {@code 12.5 cm}
+     */
+    public static String thickness(double metres) {
+        return decimals(100 * metres, 1) + " cm";
+    }
+
+    /**
+     * A noun with its article.
+     *
+     * @param noun lower-case English noun
+     * @return the noun after a or an
+     */
+    public static String one(String noun) {
+        return (!noun.isEmpty() && "aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
+    }
+
+    /**
      * An energy.
      *
      * @param joules energy [J]
      * @return joules below 10 kJ, else kilojoules
      */
     public static String energy(double joules) {
-        return joules < 10 * KILO ? decimals(joules, 0) + " J" : decimals(joules / KILO, 1) + " kJ";
+        if (joules < 10 * KILO) {
+            return decimals(joules, 0) + " J";
+        }
+        return decimals(joules / KILO, joules < 100 * KILO ? 1 : 0) + " kJ";
     }
 
     /**

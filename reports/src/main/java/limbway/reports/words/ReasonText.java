@@ -111,8 +111,8 @@ public final class ReasonText {
      */
     public static String tooThick(Support support, Body body) {
         String holds = support.material().isRough() ? "can hug up to " : "can grip up to ";
-        return support.id() + " is " + Figures.decimals(support.diameterM(), 3) + " m thick where this body " + holds
-                + Figures.decimals(Grasp.thickestM(body, support), 3) + " m";
+        return support.id() + " is " + Figures.thickness(support.diameterM()) + " thick where this body " + holds
+                + Figures.thickness(Grasp.thickestM(body, support));
     }
 
     private static String dearer(Way off, Way over) {
