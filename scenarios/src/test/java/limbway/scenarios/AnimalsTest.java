@@ -1,13 +1,13 @@
 package limbway.scenarios;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
 import limbway.model.parameter.Parameter;
 import limbway.model.study.Animal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 /** Names, bodies and ranks of a group. */
 class AnimalsTest {
@@ -26,8 +26,7 @@ class AnimalsTest {
     void withoutRanksTheHeavierComesFirst() {
         assertEquals(
                 List.of("4 juvenile 1, 15.0 kg", "2 Ana, 35.0 kg", "1 flanged male 1, 74.0 kg", "3 Bea, 35.0 kg"),
-                told(
-                        """
+                told("""
                           - {body: juvenile}
                           - {name: Ana, body: adult female}
                           - {body: flanged male}
@@ -38,9 +37,7 @@ class AnimalsTest {
     @Test
     void rankedAnimalsKeepTheirRankAndTheOthersTakeTheFreeOnes() {
         assertEquals(
-                List.of("3 young 1, 15.0 kg", "4 young 2, 15.0 kg", "1 Ana, 35.0 kg", "2 male, 74.0 kg"),
-                told(
-                        """
+                List.of("3 young 1, 15.0 kg", "4 young 2, 15.0 kg", "1 Ana, 35.0 kg", "2 male, 74.0 kg"), told("""
                           - {name: young, body: juvenile, count: 2}
                           - {name: Ana, body: adult female, rank: 1}
                           - {name: male, body: flanged male}
@@ -60,8 +57,7 @@ class AnimalsTest {
 
     @Test
     void twoAnimalsOfOneNameOrRankAreRefused() {
-        assertEquals(
-                """
+        assertEquals("""
                 yard.yaml:16:12: two animals are called "A"
                   found    the first is at yard.yaml:15:12
                   mend     give each animal a name of its own
@@ -71,10 +67,7 @@ class AnimalsTest {
                   mend     give each animal a rank of its own
 
                 2 problems
-                """,
-                Examples.refusal(SmallYard.with(
-                        "  - {name: A, body: adult female}\n",
-                        """
+                """, Examples.refusal(SmallYard.with("  - {name: A, body: adult female}\n", """
                           - {name: A, body: juvenile, rank: 1}
                           - {name: A, body: juvenile, rank: 1}
                         """)));

@@ -1,9 +1,5 @@
 package limbway.scenarios;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,6 +13,10 @@ import org.junit.jupiter.api.Test;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.ProblemReport;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 /** The examples with slips of the pen: every one is read or refused, none throws or hangs. */
 class MutationTest {
 
@@ -28,8 +28,8 @@ class MutationTest {
     private static final Pattern TOKEN = Pattern.compile("[\\p{L}\\p{N}_.-]+");
     private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
     private static final String CHARACTERS = "[]{}:,-\"'#&*!|>%@ \t\n0129.aexyzé";
-    private static final List<String> NUMBERS =
-            List.of("-1", "0", "1e400", "NaN", "-0", "1e9", ".5", "0x10", "1_000", "7,5", "3 ft", "99999999999999999999", "~");
+    private static final List<String> NUMBERS = List.of(
+            "-1", "0", "1e400", "NaN", "-0", "1e9", ".5", "0x10", "1_000", "7,5", "3 ft", "99999999999999999999", "~");
 
     @Test
     void everyMutatedExampleIsReadOrRefused() {
@@ -63,7 +63,8 @@ class MutationTest {
         for (Problem problem : problems) {
             if (problem.place().file().equals(name)) {
                 assertTrue(
-                        problem.place().line() <= lines.size() + 1 && problem.place().column() >= 1,
+                        problem.place().line() <= lines.size() + 1
+                                && problem.place().column() >= 1,
                         () -> "seed " + seed + ": " + problem.text());
             }
         }
@@ -75,7 +76,12 @@ class MutationTest {
             case 0 -> replaceCharacter(text, random);
             case 1 -> inLines(text, random, (lines, i) -> lines.remove(i));
             case 2 -> inLines(text, random, (lines, i) -> lines.add(i, lines.get(random.nextInt(lines.size()))));
-            case 3 -> inLines(text, random, (lines, i) -> lines.set(i, " ".repeat(random.nextInt(4)) + lines.get(i).strip()));
+            case 3 ->
+                inLines(
+                        text,
+                        random,
+                        (lines, i) -> lines.set(
+                                i, " ".repeat(random.nextInt(4)) + lines.get(i).strip()));
             case 4, 5 -> replaceMatch(text, NUMBER, random, NUMBERS.get(random.nextInt(NUMBERS.size())));
             case 6 -> replaceMatch(text, TOKEN, random, anyToken(text, random));
             default -> text.substring(0, text.length() - random.nextInt(text.length() / 4));

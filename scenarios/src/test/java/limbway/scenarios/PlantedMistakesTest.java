@@ -1,8 +1,5 @@
 package limbway.scenarios;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -10,18 +7,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 /** Whole messages: they are part of what a keeper works with. */
 class PlantedMistakesTest {
 
     @Test
     void theSmallYardItselfIsSound() {
-        assertEquals("Small yard", Examples.sound(SmallYard.read(SmallYard.TEXT)).study().title());
+        assertEquals(
+                "Small yard",
+                Examples.sound(SmallYard.read(SmallYard.TEXT)).study().title());
     }
 
     @Test
     void allMistakesOfAFileAreToldAtOnceInFileOrder() {
-        String broken =
-                """
+        String broken = """
                 title: Broken yard
                 site: {latitude: 91, longitude: 110.5, time-zone: Asia/Kuchin}
                 ground: {outline: [[0, 0], [30, 0], [0, 20], [30, 20]], surfase: grass}
@@ -38,8 +39,7 @@ class PlantedMistakesTest {
                 keepers:
                   - {feed: hatsh, at: "25:00", energy-kj: 1e400}
                 """;
-        assertEquals(
-                """
+        assertEquals("""
                 yard.yaml:2:18: latitude of site is outside what is plausible
                   found    91 degrees
                   allowed  -90 degrees to 90 degrees
@@ -116,8 +116,7 @@ class PlantedMistakesTest {
                   allowed  1 kJ to 200000 kJ
 
                 17 problems
-                """,
-                Examples.refusal(SmallYard.read(broken)));
+                """, Examples.refusal(SmallYard.read(broken)));
     }
 
     @ParameterizedTest(name = "{0} -> {1}")
@@ -128,168 +127,105 @@ class PlantedMistakesTest {
 
     static Stream<Arguments> mistakes() {
         return Stream.of(
-                Arguments.of(
-                        "on: mast-1 at 5.0",
-                        "on: mast-1 at 9.0",
-                        """
+                Arguments.of("on: mast-1 at 5.0", "on: mast-1 at 9.0", """
                         yard.yaml:10:28: place of platform "deck-1" is above the top of pole "mast-1"
                           found    9 m
                           allowed  0 m to 7 m, declared at yard.yaml:7:5
                           mend     put it lower, or make mast-1 higher
                         """),
-                Arguments.of(
-                        "at: [28, 10, 0]",
-                        "at: [28, 10, 4]",
-                        """
+                Arguments.of("at: [28, 10, 0]", "at: [28, 10, 4]", """
                         yard.yaml:12:23: food "hatch" is in mid-air
                           found    [28, 10, 4], 4 m from the ground, the nearest thing
                           allowed  at most 0.6 m from walkable ground, a platform, a support or a crown
                           mend     move it, or hang it on something, for example on: mast-1 at 5.5
                         """),
-                Arguments.of(
-                        "at: [28, 10, 0]",
-                        "at: [12, 12, 0]",
-                        """
+                Arguments.of("at: [28, 10, 0]", "at: [12, 12, 0]", """
                         yard.yaml:12:23: food "hatch" lies in obstacle "pond"
                           found    [12, 12, 0], 2 m from the ground, the nearest thing
                           allowed  at most 0.6 m from walkable ground, a platform, a support or a crown
                           mend     move it, or hang it on something, for example on: mast-1 at 5.5
                         """),
-                Arguments.of(
-                        "at: [28, 10, 0]",
-                        "at: [38, 10, 0]",
-                        """
+                Arguments.of("at: [28, 10, 0]", "at: [38, 10, 0]", """
                         yard.yaml:12:23: food "hatch" lies outside the outline of the ground
                           found    [38, 10]
                           mend     move it inside, or make the ground larger
                         """),
-                Arguments.of(
-                        "at: [6, 5]",
-                        "at: [12, 12]",
-                        """
+                Arguments.of("at: [6, 5]", "at: [12, 12]", """
                         yard.yaml:7:24: foot of pole "mast-1" stands in an obstacle
                           found    [12, 12, 0], in "pond"
                           mend     move the foot out of it
                         """),
-                Arguments.of(
-                        "at: [6, 5]",
-                        "at: [6, 25]",
-                        """
+                Arguments.of("at: [6, 5]", "at: [6, 25]", """
                         yard.yaml:7:24: foot of pole "mast-1" lies outside the outline of the ground
                           found    [6, 25]
                           mend     move it inside, or make the ground larger
                         """),
-                Arguments.of(
-                        "[14, 14], [10, 14]",
-                        "[14, 34], [10, 14]",
-                        """
+                Arguments.of("[14, 14], [10, 14]", "[14, 34], [10, 14]", """
                         yard.yaml:5:41: obstacle "pond" reaches beyond the outline of the ground
                           mend     move its corners inside, or make the ground larger
                         """),
-                Arguments.of(
-                        "to: mast-2 at 6.0",
-                        "to: mast-1 at 6.5",
-                        """
+                Arguments.of("to: mast-2 at 6.0", "to: mast-1 at 6.5", """
                         yard.yaml:9:45: rope "rope-1" has no length
                           found    both ends at [6, 5, 6.5]
                           mend     let it end somewhere else
                         """),
-                Arguments.of(
-                        "to: mast-2 at 6.0",
-                        "to: rope-1 middle",
-                        """
+                Arguments.of("to: mast-2 at 6.0", "to: rope-1 middle", """
                         yard.yaml:9:45: to of rope "rope-1" closes a ring: each hangs on the next
                           found    rope-1 and again rope-1
                           mend     let one of them stand on the ground or hang on something else
                         """),
-                Arguments.of(
-                        "to: mast-2 at 6.0",
-                        "to: mast-2",
-                        """
+                Arguments.of("to: mast-2 at 6.0", "to: mast-2", """
                         yard.yaml:9:45: to of rope "rope-1" does not say where on pole "mast-2"
                           allowed  a height above the ground, or top
                           mend     for example: mast-2 at 3.5
                         """),
-                Arguments.of(
-                        "to: mast-2 at 6.0",
-                        "to: mast-2 somewhere",
-                        """
+                Arguments.of("to: mast-2 at 6.0", "to: mast-2 somewhere", """
                         yard.yaml:9:45: to of rope "rope-1" is no place
                           found    "mast-2 somewhere"
                           allowed  [x, y, z], or words such as: mast-1 at 6.5, mast-1 top, rope-1 middle, rope-1 at 50 %, deck-1
                         """),
-                Arguments.of(
-                        "on: deck-1}",
-                        "on: \"deck-1 at [2, 0]\"}",
-                        """
+                Arguments.of("on: deck-1}", "on: \"deck-1 at [2, 0]\"}", """
                         yard.yaml:13:24: place of nest "nest-1" lies beside platform "deck-1"
                           found    2 m east and 0 m north of its middle
                           mend     stay within its edge
                         """),
-                Arguments.of(
-                        "on: deck-1}",
-                        "on: hatch}",
-                        """
+                Arguments.of("on: deck-1}", "on: hatch}", """
                         yard.yaml:13:24: place of nest "nest-1" names an unknown support "hatch"
                           found    "hatch" is food, which carries nothing
                           allowed  mast-1, mast-2, rope-1, deck-1
                         """),
-                Arguments.of(
-                        "on: deck-1}",
-                        "on: deck-1, at: [1, 1, 0]}",
-                        """
+                Arguments.of("on: deck-1}", "on: deck-1, at: [1, 1, 0]}", """
                         yard.yaml:13:5: nest "nest-1" must say in one way where it is
                           found    at, on
                           allowed  at: [x, y, z], or on: words such as mast-2 at 5.5
                         """),
-                Arguments.of(
-                        "feed: hatch",
-                        "feed: nest-1",
-                        """
+                Arguments.of("feed: hatch", "feed: nest-1", """
                         yard.yaml:17:12: only food can be put out, "nest-1" is nest
                           allowed  hatch
                         """),
-                Arguments.of(
-                        "  - {name: A, body: adult female}",
-                        "  []",
-                        """
+                Arguments.of("  - {name: A, body: adult female}", "  []", """
                         yard.yaml:15:3: there are no animals
                           mend     add one, for example {name: Ana, body: adult female}
                         """),
-                Arguments.of(
-                        "  - {feed: hatch, at: 08:00, energy-kj: 2400}",
-                        "  []",
-                        """
+                Arguments.of("  - {feed: hatch, at: 08:00, energy-kj: 2400}", "  []", """
                         yard.yaml:17:3: nobody puts out food
                           mend     add a feeding to keepers, for example {feed: hatch, at: "08:00", energy-kj: 2400}
                         """),
-                Arguments.of(
-                        "energy-kj: 2400",
-                        "energy-kj: 2400, portion: 3",
-                        """
+                Arguments.of("energy-kj: 2400", "energy-kj: 2400, portion: 3", """
                         yard.yaml:17:47: unknown key "portion" in feed "hatch"
                           allowed  feed, at, energy-kj
                           mend     take it out
                         """),
-                Arguments.of(
-                        ", energy-kj: 2400",
-                        "",
-                        """
+                Arguments.of(", energy-kj: 2400", "", """
                         yard.yaml:17:5: feed "hatch" has no "energy-kj"
                           mend     add the line or the pair energy-kj: ...
                         """),
-                Arguments.of(
-                        "body: adult female",
-                        "body: juvenile, with-infant: true",
-                        """
+                Arguments.of("body: adult female", "body: juvenile, with-infant: true", """
                         yard.yaml:15:44: only a mother carries an infant
                           found    "juvenile"
                           allowed  adult female
                         """),
-                Arguments.of(
-                        "title: Small yard",
-                        "title: Small yard\ntitle: again",
-                        """
+                Arguments.of("title: Small yard", "title: Small yard\ntitle: again", """
                         yard.yaml:2:1: key "title" is written twice
                           found    the first is at yard.yaml:1:1
                           mend     take one of them out
@@ -305,46 +241,34 @@ class PlantedMistakesTest {
 
     static Stream<Arguments> variantMistakes() {
         return Stream.of(
-                Arguments.of(
-                        "[{move: hatch, on: mast-2 at 7.5}]",
-                        """
+                Arguments.of("[{move: hatch, on: mast-2 at 7.5}]", """
                         yard.yaml:19:46: place of food "hatch" is above the top of pole "mast-2", in variant "high"
                           found    7.5 m
                           allowed  0 m to 7 m, declared at yard.yaml:8:5
                           mend     put it lower, or make mast-2 higher
                         """),
-                Arguments.of(
-                        "[{remove: mast-1}]",
-                        """
+                Arguments.of("[{remove: mast-1}]", """
                         yard.yaml:19:37: "mast-1" cannot be removed while others hang on it, in variant "high"
                           found    rope-1, deck-1
                           mend     move or remove these too
                         """),
-                Arguments.of(
-                        "[{alter: mast-2, height: 5}]",
-                        """
+                Arguments.of("[{alter: mast-2, height: 5}]", """
                         yard.yaml:9:45: to of rope "rope-1" is above the top of pole "mast-2", in variant "high"
                           found    6 m
                           allowed  0 m to 5 m, declared at yard.yaml:19:28
                           mend     put it lower, or make mast-2 higher
                         """),
-                Arguments.of(
-                        "[{move: hatsh, at: [1, 1, 0]}]",
-                        """
+                Arguments.of("[{move: hatsh, at: [1, 1, 0]}]", """
                         yard.yaml:19:35: there is nothing called "hatsh" to change, in variant "high"
                           allowed  mast-1, mast-2, rope-1, deck-1, hatch, nest-1
                           mend     did you mean "hatch"?
                         """),
-                Arguments.of(
-                        "[{add: {pole: mast-1, at: [1, 1], height: 5, diameter: 0.1, material: timber}}]",
-                        """
+                Arguments.of("[{add: {pole: mast-1, at: [1, 1], height: 5, diameter: 0.1, material: timber}}]", """
                         yard.yaml:19:41: name "mast-1" is used twice, in variant "high"
                           found    the first is at yard.yaml:7:12
                           mend     give each its own name
                         """),
-                Arguments.of(
-                        "[{unfeed: hatch}]",
-                        """
+                Arguments.of("[{unfeed: hatch}]", """
                         yard.yaml:19:27: nobody puts out food, in variant "high"
                           mend     add a feeding to keepers, for example {feed: hatch, at: "08:00", energy-kj: 2400}
                         """),
@@ -354,16 +278,12 @@ class PlantedMistakesTest {
                         yard.yaml:19:37: "hatch" cannot be removed while it is fed, in variant "high"
                           mend     add the change {unfeed: hatch}
                         """),
-                Arguments.of(
-                        "[]}\n  - {name: high, changes: []",
-                        """
+                Arguments.of("[]}\n  - {name: high, changes: []", """
                         yard.yaml:20:12: two variants are called "high"
                           found    the first is at yard.yaml:19:12
                           mend     give each a name of its own
                         """),
-                Arguments.of(
-                        "[]}\n  - {name: as drawn, changes: []",
-                        """
+                Arguments.of("[]}\n  - {name: as drawn, changes: []", """
                         yard.yaml:20:12: a variant cannot be called "as drawn"
                           mend     this name means something else: take another
                         """));
@@ -377,13 +297,10 @@ class PlantedMistakesTest {
         }
         String answer = Examples.refusal(SmallYard.with("supports:\n", poles.toString()));
         assertEquals(5, answer.split("did you mean 0\\.09", -1).length - 1);
-        assertTrue(
-                answer.endsWith(
-                        """
+        assertTrue(answer.endsWith("""
 
                         and 15 more like: diameter of pole "…" is outside what is plausible
                         20 problems
-                        """),
-                answer);
+                        """), answer);
     }
 }

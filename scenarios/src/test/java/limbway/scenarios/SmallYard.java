@@ -5,8 +5,7 @@ import java.nio.file.Path;
 /** A sound scenario of a few lines, into which tests plant mistakes. */
 final class SmallYard {
 
-    static final String TEXT =
-            """
+    static final String TEXT = """
             title: Small yard
             site: {latitude: 1.5, longitude: 110.5, time-zone: Asia/Kuching}
             ground:

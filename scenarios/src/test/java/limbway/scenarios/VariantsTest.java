@@ -1,9 +1,5 @@
 package limbway.scenarios;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.time.LocalTime;
 import java.util.List;
 
@@ -17,6 +13,10 @@ import limbway.model.geometry.Point;
 import limbway.model.study.Feeding;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Changes do what they say, and nothing else. */
 class VariantsTest {
@@ -40,7 +40,9 @@ class VariantsTest {
             String text = Examples.text(example) + "  - {name: nothing, changes: []}\n";
             Study study = Examples.sound(ScenarioReader.read(example, text, Examples.FOLDER))
                     .study();
-            assertEquals(study.base().enclosure(), study.find("nothing").orElseThrow().enclosure());
+            assertEquals(
+                    study.base().enclosure(),
+                    study.find("nothing").orElseThrow().enclosure());
         }
     }
 
@@ -82,28 +84,37 @@ class VariantsTest {
         String gone = "[{remove: mast-1}, {remove: deck-1}, {remove: nest-1}, {move: rope-1, from: [1, 1, 6]}]";
         assertEquals(2, variant(gone).enclosure().supports().size());
         String replaced = "[{remove: mast-1}, {add: {trunk: mast-1, at: [6, 5], height: 8, diameter: 0.3}}]";
-        assertEquals(new Point(6, 5, 8), support(variant(replaced).enclosure(), "mast-1").axis().end());
+        assertEquals(
+                new Point(6, 5, 8),
+                support(variant(replaced).enclosure(), "mast-1").axis().end());
     }
 
     @Test
     void alterChangesOneMeasure() {
-        Enclosure changed = variant("[{alter: rope-1, diameter: 0.03}, {alter: hatch, portions: 2}]").enclosure();
+        Enclosure changed = variant("[{alter: rope-1, diameter: 0.03}, {alter: hatch, portions: 2}]")
+                .enclosure();
         assertEquals(0.03, support(changed, "rope-1").diameterM());
-        assertEquals(support(base().enclosure(), "rope-1").axis(), support(changed, "rope-1").axis());
+        assertEquals(
+                support(base().enclosure(), "rope-1").axis(),
+                support(changed, "rope-1").axis());
         assertEquals(2, changed.resources().get(0).stalls());
     }
 
     @Test
     void changesApplyInTheirOrder() {
-        Enclosure changed = variant("[{move: hatch, at: [1, 1, 0]}, {move: hatch, at: [2, 2, 0]}]").enclosure();
+        Enclosure changed = variant("[{move: hatch, at: [1, 1, 0]}, {move: hatch, at: [2, 2, 0]}]")
+                .enclosure();
         assertEquals(new Point(2, 2, 0), changed.resources().get(0).at());
     }
 
     @Test
     void feedReplacesAllFeedingsOfThatPlaceAndUnfeedEndsThem() {
-        List<Feeding> changed = variant("[{feed: hatch, at: [\"16:00\", \"7:30\"], energy-kj: 1000}]").feedings();
+        List<Feeding> changed = variant("[{feed: hatch, at: [\"16:00\", \"7:30\"], energy-kj: 1000}]")
+                .feedings();
         assertEquals(
-                List.of(new Feeding("hatch", LocalTime.of(7, 30), 1000), new Feeding("hatch", LocalTime.of(16, 0), 1000)),
+                List.of(
+                        new Feeding("hatch", LocalTime.of(7, 30), 1000),
+                        new Feeding("hatch", LocalTime.of(16, 0), 1000)),
                 changed);
         List<Feeding> other = variant(
                         "[{add: {food: tray, at: [1, 1, 0]}}, {unfeed: hatch}, {feed: tray, at: 12:00, energy-kj: 9}]")
@@ -115,8 +126,8 @@ class VariantsTest {
     @Test
     @Tag("derived")
     void aRopeHangsInAParabola() {
-        Enclosure changed =
-                variant("[{add: {rope: line, from: [1, 1, 6], to: [11, 1, 4], diameter: 0.05, sag: 6 %}}]").enclosure();
+        Enclosure changed = variant("[{add: {rope: line, from: [1, 1, 6], to: [11, 1, 4], diameter: 0.05, sag: 6 %}}]")
+                .enclosure();
         List<Point> points = support(changed, "line").axis().points();
         Point middle = points.get(points.size() / 2);
         // rounding of three products only
@@ -149,7 +160,8 @@ class VariantsTest {
                         + "{add: {water: c, on: \"deck-1 at [0.5, -0.25]\"}}, {add: {water: d, on: rope-1 start}}, "
                         + "{add: {water: e, on: rope-1 at 0 m}}]")
                 .enclosure();
-        List<Point> found = changed.resources().stream().skip(2).map(Resource::at).toList();
+        List<Point> found =
+                changed.resources().stream().skip(2).map(Resource::at).toList();
         assertEquals(
                 List.of(
                         new Point(6, 5, 7),

@@ -89,11 +89,11 @@ final class Decks {
             for (double reachM : draft.settings().reachesM()) {
                 double limitM = reachM + piece.radiusM();
                 for (double share : ReachLimit.shares(
-                        s -> nearestOn(platform, piece.line().at(s))
+                        s -> platform.nearestTo(piece.line().at(s))
                                 .distanceM(piece.line().at(s)),
                         closest.shareOnFirst(),
                         limitM)) {
-                    join(p, i, share, nearestOn(platform, piece.line().at(share)));
+                    join(p, i, share, platform.nearestTo(piece.line().at(share)));
                 }
             }
         }

@@ -83,10 +83,10 @@ public final class SourceText {
             }
             lineStart = text.charAt(i) == '\n' ? i + 1 : lineStart;
             if (i - lineStart > LONGEST_LINE) {
-                problems.add(Problem.at(
-                                placeOf(file, text.substring(start), lineStart - start), "this line is too long")
-                        .allowed("at most " + LONGEST_LINE + " characters")
-                        .mend("break it into several lines"));
+                problems.add(
+                        Problem.at(placeOf(file, text.substring(start), lineStart - start), "this line is too long")
+                                .allowed("at most " + LONGEST_LINE + " characters")
+                                .mend("break it into several lines"));
                 return Optional.empty();
             }
         }
