@@ -1,10 +1,5 @@
 package limbway.scenarios;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -34,12 +29,17 @@ import limbway.model.enclosure.Material;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.Quantity;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 /** The schema that editors use and the reader accept the same keys, ranges and words. */
 class SchemaTest {
 
     private static final JsonNode JSON = json();
-    private static final Schema SCHEMA =
-            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(JSON);
+    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(JSON);
 
     private static JsonNode json() {
         try (InputStream stream = ScenarioReader.class.getResourceAsStream("scenario.schema.json")) {
@@ -99,7 +99,8 @@ class SchemaTest {
     @ParameterizedTest
     @EnumSource(Quantity.class)
     void readerAndSchemaKnowTheSameRanges(Quantity quantity) {
-        String name = "/$defs/quantity-" + quantity.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String name =
+                "/$defs/quantity-" + quantity.name().toLowerCase(Locale.ROOT).replace('_', '-');
         JsonNode definition = JSON.at(name);
         assertTrue(definition.isObject(), name);
         if (quantity.unit().equals("%")) {

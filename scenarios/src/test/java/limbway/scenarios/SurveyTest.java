@@ -1,8 +1,5 @@
 package limbway.scenarios;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +10,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Support;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 /** Tables of trees: sound ones become trunks, each mistake in a bad one is told with its line and column. */
 class SurveyTest {
@@ -46,8 +46,7 @@ class SurveyTest {
 
     @Test
     void ownColumnsUnitsAndCoefficientsAreUsed() throws IOException {
-        String survey =
-                """
+        String survey = """
                 survey:
                   table: trees.csv
                   prefix: t
@@ -88,8 +87,7 @@ class SurveyTest {
 
     @Test
     void everyBadCellIsTold() throws IOException {
-        assertRefused(
-                """
+        assertRefused("""
                 trees.csv:2:1: x of a stem is not a number
                   found    "one"
                   allowed  -2000 m to 2000 m
@@ -104,74 +102,57 @@ class SurveyTest {
                   allowed  -2000 m to 2000 m
 
                 3 problems
-                """,
-                SURVEY,
-                "x,y,d\none,2,30\n3,4,-20\n5,,20\n");
+                """, SURVEY, "x,y,d\none,2,30\n3,4,-20\n5,,20\n");
     }
 
     @Test
     void aStemOutsideTheGroundIsTold() throws IOException {
-        assertRefused(
-                """
+        assertRefused("""
                 trees.csv:3:1: foot of trunk "t-2" lies outside the outline of the ground
                   found    [90, 4]
                   mend     move it inside, or make the ground larger
 
                 1 problem
-                """,
-                SURVEY,
-                "x,y,d\n1,2,30\n90,4,20\n");
+                """, SURVEY, "x,y,d\n1,2,30\n90,4,20\n");
     }
 
     @Test
     void aMissingColumnIsToldWhereItIsNamed() throws IOException {
-        assertRefused(
-                """
+        assertRefused("""
                 yard.yaml:14:71: the table has no column "d"
                   allowed  x, y, dbh
                   mend     take a name of its first line
 
                 1 problem
-                """,
-                SURVEY,
-                "x,y,dbh\n1,2,30\n");
+                """, SURVEY, "x,y,dbh\n1,2,30\n");
     }
 
     @Test
     void rowsOfAnotherLengthAndEmptyTablesAreTold() throws IOException {
-        assertRefused(
-                """
+        assertRefused("""
                 trees.csv:3:1: this row does not fit the first line
                   found    2 cells
                   allowed  3 cells
 
                 1 problem
-                """,
-                SURVEY,
-                "x,y,d\n1,2,30\n3,4\n");
-        assertRefused(
-                """
+                """, SURVEY, "x,y,d\n1,2,30\n3,4\n");
+        assertRefused("""
                 trees.csv:1:1: this table is empty
                   allowed  a line with the names of the columns, then a line for each tree
 
                 1 problem
-                """,
-                SURVEY,
-                "");
+                """, SURVEY, "");
     }
 
     @Test
     void aTableOfTooManyRowsIsTold() throws IOException {
-        assertRefused(
-                """
+        assertRefused("""
                 trees.csv:20002:1: this table has too many rows
                   allowed  at most 20000
                   mend     cut the table, for example to the thicker stems
 
                 1 problem
-                """,
-                SURVEY,
-                "x,y,d\n" + "1,2,30\n".repeat(20_001));
+                """, SURVEY, "x,y,d\n" + "1,2,30\n".repeat(20_001));
     }
 
     @Test
@@ -184,8 +165,7 @@ class SurveyTest {
                   mend     check the name and the folder
 
                 1 problem
-                """
-                        .formatted(folder.resolve("trees.csv")),
+                """.formatted(folder.resolve("trees.csv")),
                 Examples.refusal(ScenarioReader.read("yard.yaml", text, folder)));
     }
 }

@@ -1,7 +1,5 @@
 package limbway.scenarios;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -19,6 +17,8 @@ import limbway.model.enclosure.Material;
 import limbway.model.enclosure.Support;
 import limbway.model.geometry.Point;
 import limbway.model.parameter.Parameter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 /**
  * The measured hectare of {@code data/waka}, checked against the figures in its README, which an independent script
@@ -49,10 +49,12 @@ class WakaTest {
 
     @Test
     void whatWasDoneWithTheTableIsTold() {
-        String table = Examples.FOLDER.resolve("../data/waka/waka.csv").normalize().toString();
+        String table =
+                Examples.FOLDER.resolve("../data/waka/waka.csv").normalize().toString();
         assertEquals(
                 List.of(
-                        table + ": 10 of 504 stems stand where an earlier one stands; these are trees of several stems, of "
+                        table
+                                + ": 10 of 504 stems stand where an earlier one stands; these are trees of several stems, of "
                                 + "which the thickest is kept: 494 trees",
                         table + ": trees thinner or thicker than those that the height curve was made for: 2"),
                 reading.notes());
@@ -119,8 +121,11 @@ class WakaTest {
 
     @Test
     void theStormTakesThreeTrees() {
-        List<Support> after =
-                reading.study().find("after the storm").orElseThrow().enclosure().supports();
+        List<Support> after = reading.study()
+                .find("after the storm")
+                .orElseThrow()
+                .enclosure()
+                .supports();
         assertEquals(491, after.size());
     }
 
