@@ -7,15 +7,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
 import limbway.reports.data.Json;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Finding;
 import limbway.reports.measure.Weight;
 import limbway.reports.words.Figures;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Reads a scenario and lists what speaks against its design. */
 @Command(

@@ -8,6 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
 import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Resource;
@@ -24,11 +30,6 @@ import limbway.reports.words.EnergyText;
 import limbway.reports.words.Figures;
 import limbway.reports.words.ReasonText;
 import limbway.sim.habitat.Habitat;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Says which way one body takes between two resources, and why. */
 @Command(
@@ -84,7 +85,8 @@ final class ExplainCommand implements Callable<Integer> {
         root.put("from", from);
         root.put("to", to);
         if (search instanceof Search.Reached ways) {
-            GroundReason reason = new GroundReasons(question.layout().enclosure(), routes).of(fromNumber, toNumber, ways);
+            GroundReason reason =
+                    new GroundReasons(question.layout().enclosure(), routes).of(fromNumber, toNumber, ways);
             String sentence = ReasonText.sentence(ways, reason, routes.body());
             print(ways, sentence);
             answer(root, ways, sentence);
@@ -143,7 +145,9 @@ final class ExplainCommand implements Callable<Integer> {
         root.put("route_offground", ways.offGround().map(Way::holds).orElse(List.of()));
         root.put("sentence", sentence);
         root.put("parts", parts(ways.cheapest()));
-        root.put("parts_over_ground", ways.overGround().map(ExplainCommand::parts).orElse(null));
+        root.put(
+                "parts_over_ground",
+                ways.overGround().map(ExplainCommand::parts).orElse(null));
         root.put("parts_offground", ways.offGround().map(ExplainCommand::parts).orElse(null));
     }
 

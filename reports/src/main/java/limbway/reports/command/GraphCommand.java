@@ -7,16 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 
-import limbway.reports.data.CsvTable;
-import limbway.reports.data.GraphMl;
-import limbway.reports.data.GraphTables;
-import limbway.reports.data.Json;
-import limbway.sim.habitat.Habitat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+
+import limbway.reports.data.CsvTable;
+import limbway.reports.data.GraphMl;
+import limbway.reports.data.GraphTables;
+import limbway.reports.data.Json;
+import limbway.sim.habitat.Habitat;
 
 /** Writes the compiled enclosure for other programs. */
 @Command(

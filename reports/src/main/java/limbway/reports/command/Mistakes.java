@@ -41,7 +41,8 @@ final class Mistakes {
                     : mistake.getArgSpec().paramLabel();
             return Refusal.of(option + " cannot be that", mistake.getValue(), unfit.getMessage(), more);
         }
-        if (mistake instanceof OverwrittenOptionException twice && twice.getOverwritten() instanceof OptionSpec option) {
+        if (mistake instanceof OverwrittenOptionException twice
+                && twice.getOverwritten() instanceof OptionSpec option) {
             return Refusal.of(option.longestName() + " is given twice", "", "once", "leave one of them out");
         }
         return Refusal.of(mistake.getMessage(), "", "", more);
@@ -51,7 +52,10 @@ final class Mistakes {
         if (!command.getSubcommands().isEmpty()) {
             List<String> commands = List.copyOf(command.getSubcommands().keySet());
             return Refusal.of(
-                    "there is no such command", found, String.join(", ", commands), Refusal.guess(found, commands, more));
+                    "there is no such command",
+                    found,
+                    String.join(", ", commands),
+                    Refusal.guess(found, commands, more));
         }
         if (!found.startsWith("-")) {
             return Refusal.of("one word too many", found, "one scenario file", more);

@@ -9,6 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
 import limbway.model.study.Variant;
 import limbway.reports.data.Json;
 import limbway.reports.data.RunInfo;
@@ -23,11 +29,6 @@ import limbway.sim.animal.DaySettings;
 import limbway.sim.experiment.Experiment;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.RunSettings;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Lets the group live in a layout for some days, many times over, and writes the report. */
 @Command(
@@ -148,8 +149,8 @@ final class RunCommand implements Callable<Integer> {
                     .filter(layout -> !layout.equals(question.layout()))
                     .forEach(layouts::add);
         }
-        ProgressLine progress = new ProgressLine(
-                spec.commandLine().getErr(), interruption::isWanted, System::nanoTime, layouts.size());
+        ProgressLine progress =
+                new ProgressLine(spec.commandLine().getErr(), interruption::isWanted, System::nanoTime, layouts.size());
         List<Outcome> outcomes = new ArrayList<>();
         for (Variant layout : layouts) {
             progress.nextLayout(layout.name());
@@ -173,13 +174,15 @@ final class RunCommand implements Callable<Integer> {
         try {
             return Experiment.run(question.habitat(layout), settings, DaySettings.standard(), progress);
         } catch (IllegalArgumentException e) {
-            throw Refusal.of("the layout " + layout.name() + " cannot be lived in", e.getMessage(), "", "see limbway check");
+            throw Refusal.of(
+                    "the layout " + layout.name() + " cannot be lived in", e.getMessage(), "", "see limbway check");
         }
     }
 
     private Report report(Question question, RunSettings settings, List<Outcome> outcomes) {
-        List<Measures> measures =
-                outcomes.stream().map(outcome -> Measures.of(outcome, thresholdM)).toList();
+        List<Measures> measures = outcomes.stream()
+                .map(outcome -> Measures.of(outcome, thresholdM))
+                .toList();
         List<Measures> others = measures.subList(1, measures.size());
         RunInfo info = new RunInfo(
                 question.fileName(),
@@ -194,7 +197,8 @@ final class RunCommand implements Callable<Integer> {
                 System.getProperty("java.version"),
                 UsedParameters.of(question, thresholdM),
                 question.read().notes());
-        return new Report(info, measures.get(0), others, Audit.of(outcomes.get(0).habitat()));
+        return new Report(
+                info, measures.get(0), others, Audit.of(outcomes.get(0).habitat()));
     }
 
     private int end(Path folder, Report report, RunSettings settings, List<Outcome> outcomes) {

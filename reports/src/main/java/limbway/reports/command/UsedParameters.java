@@ -45,8 +45,7 @@ final class UsedParameters {
     /** Figures of bodies that are not in the group took no part. */
     private static boolean isUsed(String parameter, List<Body> bodies) {
         return !parameter.startsWith("body.")
-                || bodies.stream()
-                        .anyMatch(body -> ("body." + body.name().replace(' ', '-'))
-                                .startsWith(parameter.substring(0, parameter.lastIndexOf('.'))));
+                || bodies.stream().anyMatch(body -> ("body." + body.name().replace(' ', '-'))
+                        .startsWith(parameter.substring(0, parameter.lastIndexOf('.'))));
     }
 }
