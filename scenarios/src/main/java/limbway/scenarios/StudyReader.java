@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.Set;
 import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Site;
+import limbway.model.geometry.Outline;
 import limbway.model.parameter.Parameter;
 import limbway.model.study.Animal;
 import limbway.model.study.Study;
@@ -30,6 +32,7 @@ import limbway.scenarios.format.SourceText;
 import limbway.scenarios.layout.Layout;
 import limbway.scenarios.layout.LayoutReader;
 import limbway.scenarios.layout.Sheet;
+import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 import limbway.scenarios.survey.Survey;
@@ -37,6 +40,12 @@ import limbway.scenarios.survey.SurveyReader;
 
 /** Reads the tree of a scenario: the parts that all layouts share, then each layout. */
 final class StudyReader {
+
+    private static final double FAR_M = 10_000;
+
+    /* What the layouts are read on if site or ground is wrong, so that no mistake follows from that one. */
+    private static final Site SOMEWHERE = new Site(0, 0, ZoneOffset.UTC);
+    private static final Ground BOUNDLESS = new Ground(Outline.rectangle(-FAR_M, -FAR_M, FAR_M, FAR_M), "", List.of());
 
     private final String name;
     private final MessageDigest digest;
@@ -70,12 +79,17 @@ final class StudyReader {
                 fields.read("animals", new AnimalReader(BodyCatalogue.standard(), problems)::read);
         List<MappingNode> supports = new ArrayList<>(entries(fields, "supports"));
         boolean surveyed = fields.find("survey").isEmpty() || addTrees(fields, supports);
-        Sheet sheet = new Sheet(supports, entries(fields, "resources"), entries(fields, "keepers"));
-        if (site.isEmpty() || ground.isEmpty() || !surveyed) {
+        Sheet sheet = new Sheet(
+                supports,
+                entries(fields, "resources"),
+                entries(fields, "keepers"),
+                placeOf(fields, "resources"),
+                placeOf(fields, "keepers"));
+        if (!surveyed) {
             return refused();
         }
-        LayoutReader reader = new LayoutReader(site.get(), ground.get());
-        Layout layout = reader.read(sheet, Set.of(), scenario.get().place(), problems);
+        LayoutReader reader = new LayoutReader(site.orElse(SOMEWHERE), ground.orElse(BOUNDLESS));
+        Layout layout = reader.read(sheet, Set.of(), problems);
         Variant base = new Variant(VariantReader.BASE_NAME, "", layout.enclosure(), layout.feedings());
         List<Variant> variants = fields.find("variants")
                 .map(node -> new VariantReader(reader, sheet, problems).read(node))
@@ -117,6 +131,10 @@ final class StudyReader {
 
     private List<MappingNode> entries(Fields fields, String key) {
         return fields.find(key).map(node -> values.mappings(node, key)).orElse(List.of());
+    }
+
+    private static Place placeOf(Fields fields, String key) {
+        return fields.find(key).map(Node::place).orElse(fields.place());
     }
 
     private Reading refused() {

@@ -49,6 +49,9 @@ final class VariantReader {
     List<Variant> read(Node node) {
         List<MappingNode> entries = new Values(problems).mappings(node, "variants");
         int supports = (entries.size() + 1) * base.supports().size();
+        if (LayoutReader.isTooLarge(base)) {
+            return List.of();
+        }
         if (entries.size() > MOST_VARIANTS || supports > MOST_SUPPORTS_IN_ALL) {
             problems.add(Problem.at(node.place(), "there are too many variants")
                     .found(entries.size() + " variants of " + base.supports().size() + " supports")
@@ -83,7 +86,7 @@ final class VariantReader {
         Problems own = new Problems();
         SheetChanges applied = new SheetChanges(base, own);
         Sheet sheet = applied.apply(changes.get());
-        Layout layout = reader.read(sheet, applied.gone(), changes.get().place(), own);
+        Layout layout = reader.read(sheet, applied.gone(), own);
         problems.addThoseOnlyIn(own, name);
         return fields.build(() -> new Variant(name, note, layout.enclosure(), layout.feedings()));
     }

@@ -9,7 +9,6 @@ import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Platform;
 import limbway.model.geometry.ClosestApproach;
 import limbway.model.geometry.Corner;
-import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
 
@@ -82,19 +81,19 @@ final class Decks {
         }
         for (double share : draft.ownShares(i)) {
             Point place = piece.line().at(share);
-            join(p, i, share, nearestOn(platform, place));
+            join(p, i, share, platform.nearestTo(place));
         }
-        for (Segment edge : edges(platform)) {
+        for (Segment edge : platform.edges()) {
             ClosestApproach closest = ClosestApproach.of(piece.line(), edge);
             join(p, i, closest.shareOnFirst(), edge.at(closest.shareOnSecond()));
             for (double reachM : draft.settings().reachesM()) {
                 double limitM = reachM + piece.radiusM();
                 for (double share : ReachLimit.shares(
-                        s -> nearestOn(platform, piece.line().at(s))
+                        s -> platform.nearestTo(piece.line().at(s))
                                 .distanceM(piece.line().at(s)),
                         closest.shareOnFirst(),
                         limitM)) {
-                    join(p, i, share, nearestOn(platform, piece.line().at(share)));
+                    join(p, i, share, platform.nearestTo(piece.line().at(share)));
                 }
             }
         }
@@ -128,36 +127,10 @@ final class Decks {
     private void connectCorners(int p, int q) {
         for (Corner corner : platforms.get(p).outline().corners()) {
             Point from = corner.atHeight(platforms.get(p).zM());
-            Point to = nearestOn(platforms.get(q), from);
+            Point to = platforms.get(q).nearestTo(from);
             if (draft.within(from, to, 0)) {
                 draft.moves().over(holdAt(p, from), Carrier.SURFACE, holdAt(q, to), Carrier.SURFACE, 0);
             }
         }
-    }
-
-    static Point nearestOn(Platform platform, Point place) {
-        if (platform.outline().covers(place.xM(), place.yM())) {
-            return place.atHeight(platform.zM());
-        }
-        Point best = null;
-        for (Segment edge : edges(platform)) {
-            Point candidate = edge.at(edge.nearestShare(place));
-            if (best == null || candidate.distanceM(place) < best.distanceM(place)) {
-                best = candidate;
-            }
-        }
-        return best;
-    }
-
-    static List<Segment> edges(Platform platform) {
-        Outline outline = platform.outline();
-        List<Segment> edges = new ArrayList<>();
-        int n = outline.corners().size();
-        for (int i = 0; i < n; i++) {
-            edges.add(new Segment(
-                    outline.corners().get(i).atHeight(platform.zM()),
-                    outline.corners().get((i + 1) % n).atHeight(platform.zM())));
-        }
-        return edges;
     }
 }

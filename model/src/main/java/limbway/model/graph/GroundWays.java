@@ -114,7 +114,7 @@ final class GroundWays {
         if (platform.zM() > draft.settings().widestGapM()) {
             return;
         }
-        for (Segment edge : Decks.edges(platform)) {
+        for (Segment edge : platform.edges()) {
             int steps = (int) Math.ceil(edge.lengthM() / draft.settings().holdSpacingM());
             for (int k = 0; k < steps; k++) {
                 Point place = edge.at((double) k / steps);

@@ -63,7 +63,7 @@ final class UsePoints {
     private void usePlatforms(Resource resource, Set<Integer> holds) {
         for (int p = 0; p < draft.enclosure().platforms().size(); p++) {
             Platform platform = draft.enclosure().platforms().get(p);
-            Point place = Decks.nearestOn(platform, resource.at());
+            Point place = platform.nearestTo(resource.at());
             boolean carries = platform.id().equals(resource.on());
             boolean near = resource.on().isEmpty()
                     && place.distanceM(resource.at()) <= draft.settings().useReachM();

@@ -11,6 +11,11 @@ import limbway.model.graph.RouteGraph;
  */
 public final class IncomingMoves {
 
+    /** Buckets an eighth as wide as the mean move, measured best of 1, 1/4 and 1/16: see docs/benchmarks.md. */
+    private static final int BUCKETS_PER_MEAN_LOG2 = 3;
+
+    private final int bucketShift;
+    private final int greatestMilliJ;
     private final int[] start;
     private final int[] groundStart;
     private final int[] from;
@@ -44,6 +49,20 @@ public final class IncomingMoves {
             count = copy(graph, costs, hold, true, count);
         }
         start[holds] = count;
+        long sum = 0;
+        int greatest = 1;
+        for (int cost : milliJ) {
+            sum += cost;
+            greatest = Math.max(greatest, cost);
+        }
+        greatestMilliJ = greatest;
+        int mean = (int) Math.max(1, sum / Math.max(1, possible));
+        bucketShift = Math.max(0, 31 - Integer.numberOfLeadingZeros(mean) - BUCKETS_PER_MEAN_LOG2);
+    }
+
+    /** An empty queue whose buckets suit the costs of these moves, for starting costs up to a given one. */
+    BucketQueue newQueue(int greatestStartMilliJ) {
+        return new BucketQueue(bucketShift, Math.addExact(greatestStartMilliJ, greatestMilliJ));
     }
 
     private int copy(RouteGraph graph, MoveCosts costs, int hold, boolean onGround, int count) {

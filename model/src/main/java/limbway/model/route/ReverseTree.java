@@ -5,7 +5,7 @@ import java.util.Arrays;
 /**
  * Least cost from every hold to one target, with the move to make next at each hold.
  *
- * <p>Built backwards from the target by Dijkstra's method. Costs are whole millijoules, so they equal those of any other
+ * <p>Built backwards from the target by Dijkstra's method over buckets of cost. Costs are whole millijoules, so they equal those of any other
  * correct method exactly. A way is read by walking {@link #nextMove}, at a cost proportional to its length.
  *
  * @source Dijkstra 1959, Numer. Math. 1:269-271, doi 10.1007/BF01386390
@@ -38,7 +38,7 @@ public final class ReverseTree {
      */
     public static ReverseTree offGround(IncomingMoves moves, int[] targets) {
         ReverseTree tree = new ReverseTree(moves.holdCount());
-        CostHeap queue = new CostHeap();
+        BucketQueue queue = moves.newQueue(0);
         for (int target : targets) {
             tree.milliJ[target] = 0;
             queue.add(0, target);
@@ -59,7 +59,7 @@ public final class ReverseTree {
      */
     public static ReverseTree overGround(IncomingMoves moves, ReverseTree offGround) {
         ReverseTree tree = new ReverseTree(moves.holdCount());
-        CostHeap queue = new CostHeap();
+        BucketQueue queue = moves.newQueue(offGround.greatestMilliJ());
         for (int hold = 0; hold < moves.holdCount(); hold++) {
             if (offGround.milliJ[hold] == UNREACHABLE) {
                 continue;
@@ -92,14 +92,26 @@ public final class ReverseTree {
         return next[hold];
     }
 
-    private void settle(IncomingMoves moves, CostHeap queue, boolean withGround) {
+    private int greatestMilliJ() {
+        int greatest = 0;
+        for (int cost : milliJ) {
+            if (cost != UNREACHABLE) {
+                greatest = Math.max(greatest, cost);
+            }
+        }
+        return greatest;
+    }
+
+    private void settle(IncomingMoves moves, BucketQueue queue, boolean withGround) {
+        int[] settledAt = new int[milliJ.length];
+        Arrays.fill(settledAt, UNREACHABLE);
         while (!queue.isEmpty()) {
-            long entry = queue.poll();
-            int hold = (int) entry;
-            int cost = (int) (entry >>> 32);
-            if (cost > milliJ[hold]) {
+            int hold = queue.poll();
+            int cost = milliJ[hold];
+            if (settledAt[hold] == cost) {
                 continue;
             }
+            settledAt[hold] = cost;
             int end = withGround ? moves.end(hold) : moves.firstOnGround(hold);
             for (int i = moves.start(hold); i < end; i++) {
                 offer(moves, i, cost, queue);
@@ -107,7 +119,7 @@ public final class ReverseTree {
         }
     }
 
-    private void offer(IncomingMoves moves, int i, int costBeyond, CostHeap queue) {
+    private void offer(IncomingMoves moves, int i, int costBeyond, BucketQueue queue) {
         int cost = costBeyond + moves.milliJ(i);
         if (cost < 0) {
             throw new ArithmeticException("a way costs more than 2147 kJ; the enclosure is too large for its body");

@@ -1,6 +1,2 @@
-/**
- * Benchmarks, one question each. Not run by the build; each class says how.
- *
- * <p>They live in reports because it sees every module.
- */
+/** Benchmarks; each answers a question, and the answer with its date stands in {@code docs/benchmarks.md}. */
 package limbway.reports.bench;

@@ -79,7 +79,9 @@ public final class AnimalReader {
         OptionalDouble massKg = fields.number("mass", Quantity.MASS);
         boolean withInfant = fields.oneOf("with-infant", List.of("true", "false", "yes", "no"), "no")
                 .matches("true|yes");
-        if (withInfant && !bodyName.equals(MOTHER)) {
+        if (withInfant
+                && fields.find("body").map(Node::shown).equals(Optional.of(Wording.quote(bodyName)))
+                && !bodyName.equals(MOTHER)) {
             fields.fault(Problem.at(fields.find("with-infant").orElse(entry).place(), "only a mother carries an infant")
                     .found(Wording.quote(bodyName))
                     .allowed(MOTHER));

@@ -19,7 +19,7 @@ import limbway.scenarios.problem.Wording;
 /** Reads an outline: corners in order, the last joined to the first. */
 final class OutlineReader {
 
-    private static final int MOST_CORNERS = 1000;
+    private static final int MOST_CORNERS = 200;
     private static final List<Quantity> XY = List.of(Quantity.POSITION, Quantity.POSITION);
 
     private final Problems problems;

@@ -38,8 +38,11 @@ public final class Values {
      * @return the number, or empty if a problem was added
      */
     public OptionalDouble number(Node node, Quantity quantity, String what) {
-        Optional<String> text = words(node, what, quantity.range());
-        return text.isEmpty() ? OptionalDouble.empty() : number(node.place(), text.get(), quantity, what);
+        if (node instanceof ScalarNode scalar && !scalar.text().isBlank()) {
+            return number(node.place(), scalar.text().strip(), quantity, what);
+        }
+        words(node, what, quantity.range());
+        return OptionalDouble.empty();
     }
 
     /**
@@ -62,12 +65,13 @@ public final class Values {
         }
         NumberText number = read.get();
         if (!quantity.isWrittenIn(number.unit())) {
+            String headline = number.unit().isEmpty() ? " has no unit" : " is in another unit";
             String mend =
                     quantity.converted(number).map(value -> "write " + value).orElse("");
             if (quantity.unit().equals("%") && number.unit().isEmpty()) {
                 mend = "write the percent sign, for example 5 %";
             }
-            problems.add(Problem.at(place, what + " is in another unit")
+            problems.add(Problem.at(place, what + headline)
                     .found(Wording.quote(text))
                     .allowed(quantity.range())
                     .mend(mend));

@@ -19,6 +19,9 @@ public final class SourceText {
     /** Largest file that is read [bytes]: 4 MiB, some 40,000 supports. */
     public static final int MAX_BYTES = 4 * 1024 * 1024;
 
+    /** Longest line that is read [characters]; the YAML library takes long for longer ones. */
+    private static final int LONGEST_LINE = 20_000;
+
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private SourceText() {}
@@ -68,6 +71,7 @@ public final class SourceText {
 
     private static Optional<String> printable(String file, String text, Problems problems) {
         int start = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? 1 : 0;
+        int lineStart = start;
         for (int i = start; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             if (!isPrintable(text.codePointAt(i))) {
                 problems.add(Problem.at(
@@ -75,6 +79,14 @@ public final class SourceText {
                                 "this character does not belong in text")
                         .found(String.format(Locale.ROOT, "U+%04X", text.codePointAt(i)))
                         .mend("take it out, or check that this is the file you meant"));
+                return Optional.empty();
+            }
+            lineStart = text.charAt(i) == '\n' ? i + 1 : lineStart;
+            if (i - lineStart > LONGEST_LINE) {
+                problems.add(
+                        Problem.at(placeOf(file, text.substring(start), lineStart - start), "this line is too long")
+                                .allowed("at most " + LONGEST_LINE + " characters")
+                                .mend("break it into several lines"));
                 return Optional.empty();
             }
         }

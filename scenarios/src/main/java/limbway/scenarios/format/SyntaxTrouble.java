@@ -3,11 +3,12 @@ package limbway.scenarios.format;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonProcessingException;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
+import limbway.scenarios.problem.Wording;
 
 /** Says in plain words why text is no YAML. */
 final class SyntaxTrouble {
@@ -21,23 +22,31 @@ final class SyntaxTrouble {
      * The problem behind a failure of the YAML library.
      *
      * @param fallback where to point if the failure does not say
+     * @param text the text that was read
      * @param failure what the library threw
      * @return the problem
      */
-    static Problem of(Place fallback, Exception failure) {
-        Place place = fallback;
-        if (failure instanceof JsonProcessingException processing && processing.getLocation() != null) {
-            JsonLocation at = processing.getLocation();
-            place = new Place(fallback.file(), Math.max(1, at.getLineNr()), Math.max(1, at.getColumnNr()));
-        }
+    static Problem of(Place fallback, String text, Exception failure) {
+        Place place = placeOf(fallback, failure);
+        String line =
+                text.lines().skip(place.line() - 1L).findFirst().orElse("").strip();
+        Problem problem =
+                Problem.at(place, "this cannot be read as YAML").found(line.isEmpty() ? "" : Wording.quote(line));
         String message = String.valueOf(failure.getMessage());
-        Problem problem = Problem.at(place, "this cannot be read as YAML");
         for (Map.Entry<String, String> mend : MENDS.entrySet()) {
             if (message.contains(mend.getKey())) {
                 return problem.mend(mend.getValue());
             }
         }
         return problem.mend("check brackets, braces, quotation marks, colons and the spaces at the start of the line");
+    }
+
+    private static Place placeOf(Place fallback, Exception failure) {
+        if (failure.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+            Mark mark = marked.getProblemMark();
+            return new Place(fallback.file(), mark.getLine() + 1, mark.getColumn() + 1);
+        }
+        return fallback;
     }
 
     private static Map<String, String> mends() {

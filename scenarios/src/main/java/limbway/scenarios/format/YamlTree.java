@@ -35,12 +35,14 @@ public final class YamlTree {
     }
 
     private final String file;
+    private final String text;
     private final Problems problems;
     private final YAMLParser parser;
     private boolean sound = true;
 
-    private YamlTree(String file, YAMLParser parser, Problems problems) {
+    private YamlTree(String file, String text, YAMLParser parser, Problems problems) {
         this.file = file;
+        this.text = text;
         this.parser = parser;
         this.problems = problems;
     }
@@ -58,13 +60,13 @@ public final class YamlTree {
         options.setCodePointLimit(SourceText.MAX_BYTES + 1);
         YAMLFactory factory = YAMLFactory.builder().loaderOptions(options).build();
         try (YAMLParser parser = factory.createParser(text)) {
-            YamlTree tree = new YamlTree(file, parser, problems);
+            YamlTree tree = new YamlTree(file, text, parser, problems);
             Optional<Node> root = tree.document();
             return tree.sound ? root : Optional.empty();
         } catch (Stop stop) {
             problems.add(stop.problem);
         } catch (IOException e) {
-            problems.add(SyntaxTrouble.of(Place.startOf(file), e));
+            problems.add(SyntaxTrouble.of(Place.startOf(file), text, e));
         }
         return Optional.empty();
     }
@@ -135,7 +137,7 @@ public final class YamlTree {
                 refuse(place, "tags (words that begin with !) are not read");
             }
         } catch (IOException e) {
-            throw new Stop(SyntaxTrouble.of(place, e));
+            throw new Stop(SyntaxTrouble.of(place, text, e));
         }
     }
 
@@ -148,7 +150,7 @@ public final class YamlTree {
         try {
             return parser.currentToken() == JsonToken.FIELD_NAME ? parser.currentName() : parser.getText();
         } catch (IOException e) {
-            throw new Stop(SyntaxTrouble.of(here(), e));
+            throw new Stop(SyntaxTrouble.of(here(), text, e));
         }
     }
 
@@ -157,7 +159,7 @@ public final class YamlTree {
         try {
             return parser.nextToken();
         } catch (IOException | RuntimeException e) {
-            throw new Stop(SyntaxTrouble.of(here(), e));
+            throw new Stop(SyntaxTrouble.of(here(), text, e));
         }
     }
 

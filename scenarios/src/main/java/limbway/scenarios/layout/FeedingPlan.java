@@ -14,7 +14,6 @@ import limbway.scenarios.entry.FeedingReader;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.ScalarNode;
-import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 import limbway.scenarios.problem.Wording;
@@ -33,19 +32,22 @@ final class FeedingPlan {
     }
 
     /** The feedings in order of time; those of one time in the order of the file. */
-    List<Feeding> read(List<MappingNode> keepers, Place place) {
+    List<Feeding> read(Sheet sheet) {
         if (names.resourceNames(Form.FOOD).isEmpty()) {
-            problems.add(Problem.at(place, "there is no food place")
+            problems.add(Problem.at(sheet.resourcesPlace(), "there is no food place")
                     .mend("add one to resources, for example {food: hatch, at: [28, 10, 0]}"));
-        } else if (keepers.isEmpty()) {
-            problems.add(Problem.at(place, "nobody puts out food")
+        } else if (sheet.keepers().isEmpty()) {
+            problems.add(Problem.at(sheet.keepersPlace(), "nobody puts out food")
                     .mend("add a feeding to keepers, for example {feed: hatch, at: \"08:00\", energy-kj: 2400}"));
         }
         List<Feeding> feedings = new ArrayList<>();
         Set<Serving> servings = new LinkedHashSet<>();
-        for (MappingNode node : keepers) {
+        for (MappingNode node : sheet.keepers()) {
             Optional<FeedingEntry> entry = new FeedingReader(problems).read(node);
-            if (entry.isPresent() && isFood(entry.get().resource())) {
+            boolean isFood = !(node.find(Form.FEED.word()).orElse(node) instanceof ScalarNode name)
+                    || name.text().isBlank()
+                    || isFood(new ScalarNode(name.place(), name.text().strip()));
+            if (entry.isPresent() && isFood) {
                 for (LocalTime at : entry.get().times()) {
                     String id = entry.get().resource().text();
                     if (!servings.add(new Serving(id, at))) {

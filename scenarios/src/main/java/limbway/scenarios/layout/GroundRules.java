@@ -2,6 +2,8 @@ package limbway.scenarios.layout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 import limbway.model.enclosure.Obstacle;
 import limbway.model.geometry.Corner;
@@ -9,6 +11,7 @@ import limbway.model.geometry.Point;
 import limbway.scenarios.entry.PlaceWords;
 import limbway.scenarios.entry.ResourceEntry;
 import limbway.scenarios.entry.SupportEntry;
+import limbway.scenarios.entry.SupportEntry.DeckBySize;
 import limbway.scenarios.entry.SupportEntry.Span;
 import limbway.scenarios.entry.SupportEntry.Upright;
 import limbway.scenarios.problem.Place;
@@ -24,21 +27,29 @@ final class GroundRules {
 
     private final Surroundings surroundings;
     private final Problems problems;
+    private final Set<String> misplaced = new TreeSet<>();
 
     GroundRules(Surroundings surroundings, Problems problems) {
         this.surroundings = surroundings;
         this.problems = problems;
     }
 
-    /** Checks one support. */
-    void check(Built built) {
+    /** Checks all supports, those with a foot first. */
+    void checkAll(List<Built> supports) {
+        for (Built built : supports) {
+            if (built.entry() instanceof Upright pole) {
+                checkUpright(pole, ((Built.Member) built).support().axis().end());
+            }
+        }
+        supports.forEach(this::checkEdges);
+    }
+
+    private void checkEdges(Built built) {
         SupportEntry entry = built.entry();
-        if (entry instanceof Upright pole) {
-            checkUpright(pole, ((Built.Member) built).support().axis().end());
-        } else if (entry instanceof Span span) {
+        if (entry instanceof Span span) {
             checkEnd(span.from(), "from of " + span.what());
             checkEnd(span.to(), "to of " + span.what());
-        } else if (built instanceof Built.Deck deck) {
+        } else if (built instanceof Built.Deck deck && !hangsOnMisplaced(entry)) {
             for (Corner corner : deck.platform().outline().corners()) {
                 if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))) {
                     break;
@@ -47,9 +58,17 @@ final class GroundRules {
         }
     }
 
+    /** A deck on a pole that stands outside lies outside too; that needs no second message. */
+    private boolean hangsOnMisplaced(SupportEntry entry) {
+        return entry instanceof DeckBySize deck
+                && deck.middle() instanceof PlaceWords.OnNamed words
+                && misplaced.contains(words.id());
+    }
+
     private void checkUpright(Upright pole, Point top) {
         Point foot = pole.foot().point();
         if (!isInside(pole.foot().place(), "foot of " + pole.what(), foot)) {
+            misplaced.add(pole.id());
             return;
         }
         Optional<Obstacle> obstacle = surroundings.obstacleAt(foot);
@@ -79,12 +98,12 @@ final class GroundRules {
     }
 
     /** Checks a resource that was placed by coordinates. */
-    void check(ResourceEntry resource, Point at, List<Built> supports) {
+    void check(ResourceEntry resource, Point at, List<Extent> supports) {
         Place place = resource.where().place();
         if (!isInside(place, resource.what(), at)) {
             return;
         }
-        Surroundings.Nearest nearest = surroundings.nearest(at, supports);
+        Nearest nearest = surroundings.nearest(at, supports);
         if (nearest.distanceM() <= WITHIN_M) {
             return;
         }

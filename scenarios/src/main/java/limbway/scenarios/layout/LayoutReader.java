@@ -15,7 +15,6 @@ import limbway.model.enclosure.Support;
 import limbway.model.study.Feeding;
 import limbway.scenarios.entry.PlaceWords;
 import limbway.scenarios.entry.ResourceEntry;
-import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 
@@ -27,6 +26,9 @@ public final class LayoutReader {
 
     /** Resources that one layout may have. */
     public static final int MOST_RESOURCES = 1_000;
+
+    /** Entries of keepers that one layout may have. */
+    public static final int MOST_FEEDINGS = 1_000;
 
     private final Site site;
     private final Ground ground;
@@ -49,39 +51,52 @@ public final class LayoutReader {
      *
      * @param sheet its entries
      * @param gone names that a variant removed; what still uses them was reported
-     * @param place where to point when something is missing as a whole
      * @param problems where mistakes go
      * @return the layout, which means something only if no problem was added
      */
-    public Layout read(Sheet sheet, Set<String> gone, Place place, Problems problems) {
-        if (sheet.supports().size() > MOST_SUPPORTS || sheet.resources().size() > MOST_RESOURCES) {
-            problems.add(Problem.at(place, "this layout is too large")
-                    .found(sheet.supports().size() + " supports and "
-                            + sheet.resources().size() + " resources")
-                    .allowed("at most " + MOST_SUPPORTS + " and " + MOST_RESOURCES));
+    public Layout read(Sheet sheet, Set<String> gone, Problems problems) {
+        if (isTooLarge(sheet)) {
+            problems.add(Problem.at(sheet.resourcesPlace(), "this layout is too large")
+                    .found(sheet.supports().size() + " supports, "
+                            + sheet.resources().size() + " resources, "
+                            + sheet.keepers().size() + " entries of keepers")
+                    .allowed("at most " + MOST_SUPPORTS + ", " + MOST_RESOURCES + " and " + MOST_FEEDINGS));
             return new Layout(enclosure(List.of(), List.of()), List.of());
         }
         Names names = Names.of(sheet, ground.obstacles(), gone, problems);
         Builder builder = new Builder(names, problems);
         List<Built> supports = builder.all();
         GroundRules rules = new GroundRules(surroundings, problems);
-        supports.forEach(rules::check);
+        rules.checkAll(supports);
         boolean complete = names.areSupportsSound()
                 && supports.size() == names.supportIds().size();
 
+        List<Extent> extents = supports.stream().map(Extent::of).toList();
         List<Resource> resources = new ArrayList<>();
         for (ResourceEntry entry : names.resources()) {
             Optional<Located> at = builder.locate(entry.where(), "place of " + entry.what());
             if (at.isPresent()) {
                 if (complete && entry.where() instanceof PlaceWords.Coordinates) {
-                    rules.check(entry, at.get().point(), supports);
+                    rules.check(entry, at.get().point(), extents);
                 }
                 resources.add(new Resource(
                         entry.id(), entry.kind(), at.get().point(), at.get().on(), entry.stalls()));
             }
         }
-        List<Feeding> feedings = new FeedingPlan(names, problems).read(sheet.keepers(), place);
+        List<Feeding> feedings = new FeedingPlan(names, problems).read(sheet);
         return new Layout(enclosure(supports, resources), feedings);
+    }
+
+    /**
+     * Whether a layout has more entries than are read.
+     *
+     * @param sheet its entries
+     * @return true if it is refused
+     */
+    public static boolean isTooLarge(Sheet sheet) {
+        return sheet.supports().size() > MOST_SUPPORTS
+                || sheet.resources().size() > MOST_RESOURCES
+                || sheet.keepers().size() > MOST_FEEDINGS;
     }
 
     private Enclosure enclosure(List<Built> built, List<Resource> resources) {

@@ -12,6 +12,7 @@ import java.util.Set;
 import limbway.model.enclosure.Obstacle;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.PlaceWords.OnNamed;
+import limbway.scenarios.entry.References;
 import limbway.scenarios.entry.ResourceEntry;
 import limbway.scenarios.entry.ResourceReader;
 import limbway.scenarios.entry.SupportEntry;
@@ -30,6 +31,7 @@ final class Names {
     private final List<ResourceEntry> resources = new ArrayList<>();
     private final Set<String> supportNames = new LinkedHashSet<>();
     private final Map<String, Form> resourceKinds = new LinkedHashMap<>();
+    private final Map<MappingNode, String> broken = new LinkedHashMap<>();
     private final Set<String> gone;
     private boolean allSupportsSound = true;
 
@@ -48,6 +50,7 @@ final class Names {
                 EntryKind.nameOf(entry, kind.get()).ifPresent(names.supportNames::add);
                 Optional<? extends SupportEntry> read = supportReader.read(entry, kind.get());
                 names.allSupportsSound &= read.isPresent();
+                names.noteIfBroken(entry, kind.get(), read.isPresent());
                 boolean fresh = names.register(entry, kind.get(), problems);
                 read.filter(support -> fresh).ifPresent(support -> names.supports.put(support.id(), support));
             }
@@ -57,12 +60,27 @@ final class Names {
             if (kind.isPresent()) {
                 EntryKind.nameOf(entry, kind.get()).ifPresent(id -> names.resourceKinds.putIfAbsent(id, kind.get()));
                 Optional<ResourceEntry> read = resourceReader.read(entry, kind.get());
+                names.noteIfBroken(entry, kind.get(), read.isPresent());
                 boolean fresh = names.register(entry, kind.get(), problems);
                 read.filter(resource -> fresh).ifPresent(names.resources::add);
             }
         }
         obstacles.forEach(obstacle -> names.checkObstacle(obstacle, problems));
+        names.broken.forEach((entry, what) ->
+                References.in(entry).forEach((key, words) -> names.checkSupport(words, key + " of " + what, problems)));
         return names;
+    }
+
+    /** What an entry hangs on is looked up even if the rest of it is wrong. */
+    private void noteIfBroken(MappingNode entry, Form kind, boolean sound) {
+        if (!sound) {
+            broken.put(
+                    entry,
+                    kind.word()
+                            + EntryKind.nameOf(entry, kind)
+                                    .map(id -> " " + Wording.quote(id))
+                                    .orElse(""));
+        }
     }
 
     private boolean register(MappingNode entry, Form kind, Problems problems) {

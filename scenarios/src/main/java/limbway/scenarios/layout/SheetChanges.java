@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
+import limbway.scenarios.entry.References;
 import limbway.scenarios.entry.Values;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
@@ -25,11 +26,28 @@ public final class SheetChanges {
     /** Keys that say where something is; a move by one of them replaces all. */
     private static final Set<String> WHEREABOUTS = Set.of("at", "on", "outline");
 
+    private static final int MOST_CHANGES = 500;
+
+    /** An entry in one of the lists; the slot of a removed entry is empty, so that no other moves. */
+    private record Spot(List<Optional<MappingNode>> list, int index) {
+
+        void set(Optional<MappingNode> entry) {
+            list.set(index, entry);
+        }
+
+        /** A move by coordinates drops an earlier place on a support, and the other way round. */
+        void merge(MappingNode changes) {
+            boolean moved = changes.keys().stream().anyMatch(WHEREABOUTS::contains);
+            set(list.get(index).map(old -> (moved ? old.without(WHEREABOUTS) : old).with(changes)));
+        }
+    }
+
     private final Problems problems;
     private final Values values;
-    private final List<MappingNode> supports;
-    private final List<MappingNode> resources;
+    private final List<Optional<MappingNode>> supports = new ArrayList<>();
+    private final List<Optional<MappingNode>> resources = new ArrayList<>();
     private final List<MappingNode> keepers;
+    private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final Map<String, ScalarNode> removed = new LinkedHashMap<>();
     private final Set<String> fedAnew = new LinkedHashSet<>();
 
@@ -42,9 +60,16 @@ public final class SheetChanges {
     public SheetChanges(Sheet base, Problems problems) {
         this.problems = problems;
         this.values = new Values(problems);
-        this.supports = new ArrayList<>(base.supports());
-        this.resources = new ArrayList<>(base.resources());
+        base.supports().forEach(entry -> put(entry, supports, Form.SUPPORTS));
+        base.resources().forEach(entry -> put(entry, resources, Form.RESOURCES));
         this.keepers = new ArrayList<>(base.keepers());
+    }
+
+    private void put(MappingNode entry, List<Optional<MappingNode>> list, List<Form> kinds) {
+        list.add(Optional.of(entry));
+        EntryKind.of(entry, kinds)
+                .flatMap(kind -> EntryKind.nameOf(entry, kind))
+                .ifPresent(name -> spots.putIfAbsent(name, new Spot(list, list.size() - 1)));
     }
 
     /**
@@ -54,11 +79,26 @@ public final class SheetChanges {
      * @return the changed entries
      */
     public Sheet apply(Node changes) {
-        for (MappingNode change : values.mappings(changes, "changes")) {
+        List<MappingNode> list = values.mappings(changes, "changes");
+        if (list.size() > MOST_CHANGES) {
+            problems.add(Problem.at(changes.place(), "there are too many changes")
+                    .found(Integer.toString(list.size()))
+                    .allowed("at most " + MOST_CHANGES));
+            list = List.of();
+        }
+        for (MappingNode change : list) {
             EntryKind.require(change, Form.CHANGES, "changes", problems).ifPresent(form -> apply(change, form));
         }
-        removed.values().forEach(this::reportWhatHangsOn);
-        return new Sheet(supports, resources, keepers);
+        List<MappingNode> keptSupports = kept(supports);
+        List<MappingNode> keptResources = kept(resources);
+        if (!removed.isEmpty()) {
+            reportWhatHangsOnRemoved(keptSupports, keptResources);
+        }
+        return new Sheet(keptSupports, keptResources, keepers, changes.place(), changes.place());
+    }
+
+    private static List<MappingNode> kept(List<Optional<MappingNode>> entries) {
+        return entries.stream().flatMap(Optional::stream).toList();
     }
 
     /**
@@ -85,20 +125,25 @@ public final class SheetChanges {
         if (fields.build(() -> name).isEmpty()) {
             return;
         }
-        switch (form) {
-            case UNFEED -> {
-                if (!unfeed(name.text())) {
-                    problems.add(Problem.at(name.place(), "nobody feeds " + name.shown())
-                            .allowed(Wording.list(fed()))
-                            .mend(problems.didYouMean(name.text(), fed(), "take this change out")));
-                }
+        if (form == Form.UNFEED) {
+            if (!unfeed(name.text())) {
+                problems.add(Problem.at(name.place(), "nobody feeds " + name.shown())
+                        .allowed(Wording.list(fed()))
+                        .mend(problems.didYouMean(name.text(), fed(), "take this change out")));
             }
-            case REMOVE ->
-                find(name).ifPresent(spot -> {
-                    spot.list.remove(spot.index);
-                    removed.put(name.text(), name);
-                });
-            default -> find(name).ifPresent(spot -> spot.replaceBy(change.without(Set.of(form.word()))));
+            return;
+        }
+        Spot spot = spots.get(name.text());
+        if (spot == null) {
+            problems.add(Problem.at(name.place(), "there is nothing called " + name.shown() + " to change")
+                    .allowed(Wording.list(spots.keySet()))
+                    .mend(problems.didYouMean(name.text(), spots.keySet(), "")));
+        } else if (form == Form.REMOVE) {
+            spot.set(Optional.empty());
+            spots.remove(name.text());
+            removed.put(name.text(), name);
+        } else {
+            spot.merge(change.without(Set.of(form.word())));
         }
     }
 
@@ -106,7 +151,7 @@ public final class SheetChanges {
         List<Form> kinds =
                 Stream.concat(Form.SUPPORTS.stream(), Form.RESOURCES.stream()).toList();
         EntryKind.require(entry, kinds, "add", problems).ifPresent(kind -> {
-            (Form.SUPPORTS.contains(kind) ? supports : resources).add(entry);
+            put(entry, Form.SUPPORTS.contains(kind) ? supports : resources, List.of(kind));
             EntryKind.nameOf(entry, kind).ifPresent(removed::remove);
         });
     }
@@ -122,55 +167,24 @@ public final class SheetChanges {
                 .toList();
     }
 
-    private record Spot(List<MappingNode> list, int index) {
-
-        /** A move by coordinates drops an earlier place on a support, and the other way round. */
-        void replaceBy(MappingNode changes) {
-            MappingNode old = list.get(index);
-            boolean moved = changes.keys().stream().anyMatch(WHEREABOUTS::contains);
-            list.set(index, (moved ? old.without(WHEREABOUTS) : old).with(changes));
-        }
-    }
-
-    private Optional<Spot> find(ScalarNode name) {
-        Set<String> known = new LinkedHashSet<>();
-        for (List<MappingNode> list : List.of(supports, resources)) {
-            List<Form> kinds = list == supports ? Form.SUPPORTS : Form.RESOURCES;
-            for (int i = 0; i < list.size(); i++) {
-                MappingNode entry = list.get(i);
-                Optional<String> id = EntryKind.of(entry, kinds).flatMap(kind -> EntryKind.nameOf(entry, kind));
-                if (id.equals(Optional.of(name.text()))) {
-                    return Optional.of(new Spot(list, i));
-                }
-                id.ifPresent(known::add);
+    private void reportWhatHangsOnRemoved(List<MappingNode> keptSupports, List<MappingNode> keptResources) {
+        Map<String, Set<String>> users = new LinkedHashMap<>();
+        Stream.concat(keptSupports.stream(), keptResources.stream())
+                .forEach(entry -> References.in(entry).values().forEach(words -> users.computeIfAbsent(
+                                words.id(), id -> new LinkedHashSet<>())
+                        .add(ownName(entry))));
+        List<String> fed = fed();
+        for (ScalarNode name : removed.values()) {
+            Set<String> hanging = users.getOrDefault(name.text(), Set.of());
+            if (!hanging.isEmpty()) {
+                problems.add(Problem.at(name.place(), name.shown() + " cannot be removed while others hang on it")
+                        .found(Wording.list(hanging))
+                        .mend("move or remove these too"));
             }
-        }
-        problems.add(Problem.at(name.place(), "there is nothing called " + name.shown() + " to change")
-                .allowed(Wording.list(known))
-                .mend(problems.didYouMean(name.text(), known, "")));
-        return Optional.empty();
-    }
-
-    private void reportWhatHangsOn(ScalarNode name) {
-        List<String> users = new ArrayList<>();
-        for (MappingNode entry :
-                Stream.concat(supports.stream(), resources.stream()).toList()) {
-            for (String key : List.of("on", "at", "from", "to")) {
-                Optional<String> words = entry.find(key).flatMap(EntryKind::word);
-                if (words.isPresent() && (words.get() + " ").startsWith(name.text() + " ")) {
-                    users.add(ownName(entry));
-                    break;
-                }
+            if (fed.contains(name.text())) {
+                problems.add(Problem.at(name.place(), name.shown() + " cannot be removed while it is fed")
+                        .mend("add the change {unfeed: " + name.text() + "}"));
             }
-        }
-        if (!users.isEmpty()) {
-            problems.add(Problem.at(name.place(), name.shown() + " cannot be removed while others hang on it")
-                    .found(Wording.list(users))
-                    .mend("move or remove these too"));
-        }
-        if (fed().contains(name.text())) {
-            problems.add(Problem.at(name.place(), name.shown() + " cannot be removed while it is fed")
-                    .mend("add the change {unfeed: " + name.text() + "}"));
         }
     }
 

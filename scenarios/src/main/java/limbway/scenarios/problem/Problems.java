@@ -7,12 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Collects every mistake of one reading, each once. */
 public final class Problems {
 
     /** Beyond so many mistakes nobody reads guesses about each word, and making them takes long. */
-    private static final int CROWDED = 200;
+    private static final int CROWDED = 40;
 
     private record Spot(Place place, String headline) {}
 
@@ -34,8 +36,14 @@ public final class Problems {
      * @param variant its name
      */
     public void addThoseOnlyIn(Problems others, String variant) {
+        // what is said without naming anything, such as "nobody puts out food", is no news in a variant
+        Set<String> general = found.keySet().stream()
+                .map(Spot::headline)
+                .filter(headline -> !headline.contains("\""))
+                .collect(Collectors.toUnmodifiableSet());
         for (Map.Entry<Spot, Problem> other : others.found.entrySet()) {
-            if (!found.containsKey(other.getKey())) {
+            if (!found.containsKey(other.getKey())
+                    && !general.contains(other.getKey().headline())) {
                 add(other.getValue().inVariant(variant));
             }
         }
@@ -53,7 +61,7 @@ public final class Problems {
     /**
      * Whether there are so many mistakes that details no longer matter.
      *
-     * @return true from 200 mistakes on
+     * @return true from 40 mistakes on
      */
     public boolean isCrowded() {
         return found.size() >= CROWDED;

@@ -1,0 +1,44 @@
+package limbway.model.graph;
+
+import java.util.List;
+
+import limbway.model.body.Body;
+import limbway.model.enclosure.Support;
+import limbway.model.geometry.Segment;
+
+/** Whether a body can be on a support at all, by the same rule that decides its moves. */
+public final class Grasp {
+
+    private Grasp() {}
+
+    /**
+     * Whether a body can grip, hug or walk on every straight piece of a support.
+     *
+     * @param body who would be on it
+     * @param support what it would be on
+     * @return false where the support is too thick to hold and not a walkway
+     */
+    public static boolean canUse(Body body, Support support) {
+        for (Segment line : support.axis().pieces()) {
+            if (line.lengthM() > Pieces.SAME_PLACE_M
+                    && !Carrier.of(new Piece(line, support, List.of(support.id()), List.of(1.0)))
+                            .canUse(body)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * The thickest support of that surface that a body can hold.
+     *
+     * @param body who would hold it
+     * @param support whose surface decides between gripping and hugging
+     * @return diameter [m]
+     */
+    public static double thickestM(Body body, Support support) {
+        return support.material().isRough()
+                ? Math.max(body.gripDiameterM(), body.hugDiameterM())
+                : body.gripDiameterM();
+    }
+}

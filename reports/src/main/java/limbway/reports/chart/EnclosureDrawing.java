@@ -1,0 +1,144 @@
+package limbway.reports.chart;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.Platform;
+import limbway.model.enclosure.Resource;
+import limbway.model.enclosure.Support;
+import limbway.model.geometry.Point;
+import limbway.reports.measure.Stretch;
+import limbway.reports.words.Figures;
+
+/** Draws an enclosure from above and from the south, with the travel of a run over it. */
+public final class EnclosureDrawing {
+
+    /** With more supports than this their names would cover the drawing. */
+    private static final int MOST_NAMED_SUPPORTS = 60;
+
+    private static final double NEAR_PX = 22;
+    private static final double FAR_PX = 70;
+
+    private final Enclosure enclosure;
+    private final Frame frame;
+    private final TravelLines travel;
+    private final boolean withTravel;
+
+    private EnclosureDrawing(Enclosure enclosure, List<Stretch> stretches) {
+        this.enclosure = enclosure;
+        this.frame = Frame.of(enclosure);
+        this.travel = new TravelLines(stretches);
+        this.withTravel = !stretches.isEmpty();
+    }
+
+    /**
+     * Plan and side view.
+     *
+     * @param id file name without ending
+     * @param title what is shown
+     * @param enclosure what stands there
+     * @param stretches travel to draw over it; may be empty
+     * @return the picture
+     */
+    public static Picture of(String id, String title, Enclosure enclosure, List<Stretch> stretches) {
+        EnclosureDrawing drawing = new EnclosureDrawing(enclosure, stretches);
+        int height = (int) Math.ceil(drawing.frame.groundLinePx()) + 34 + Key.HEIGHT_PX;
+        return new Picture(
+                id,
+                title,
+                "The enclosure from above with north on top, and below it from the south. Supports and decks are grey, "
+                        + "lighter where higher. Travel off the ground is a solid line, on the ground a dashed one, "
+                        + "broader where it is travelled more often.",
+                Style.WIDTH_PX,
+                height,
+                drawing::paint,
+                drawing.table());
+    }
+
+    private void paint(Graphics2D g, Rectangle2D area) {
+        Structure structure = new Structure(g, enclosure, frame);
+        Key key = new Key(g, frame);
+        caption(g, "From above", Frame.PLAN_TOP_PX - 10);
+        key.drawNorth(frame.xPx(frame.eastM()) - 24, Frame.PLAN_TOP_PX - 10);
+        structure.drawPlan();
+        travel.draw(g, frame, true);
+        Rectangle2D plan = new Rectangle2D.Double(
+                0, Frame.PLAN_TOP_PX - 4, area.getWidth(), frame.planYPx(frame.southM()) - Frame.PLAN_TOP_PX + 8);
+        drawNames(g, plan);
+        caption(g, "From the south", frame.sideYPx(frame.topM()) - 18);
+        drawHeights(g);
+        structure.drawSide();
+        travel.draw(g, frame, false);
+        for (Resource resource : enclosure.resources()) {
+            ResourceMark.draw(g, resource.kind(), frame.fromSide(resource.at()));
+        }
+        key.draw(frame.groundLinePx() + 30, travel, withTravel);
+    }
+
+    private static void caption(Graphics2D g, String words, double y) {
+        g.setColor(Style.INK);
+        g.setFont(Style.strongType(13));
+        g.drawString(words, (float) Frame.LEFT_PX, (float) y);
+    }
+
+    private void drawNames(Graphics2D g, Rectangle2D plan) {
+        Labels labels = new Labels(g, plan);
+        for (Resource resource : enclosure.resources()) {
+            Point2D at = frame.inPlan(resource.at());
+            ResourceMark.draw(g, resource.kind(), at);
+            labels.keepFree(ResourceMark.box(at));
+        }
+        g.setColor(Style.INK);
+        for (Resource resource : enclosure.resources()) {
+            Point2D at = frame.inPlan(resource.at());
+            labels.write(resource.id(), at.getX(), at.getY(), ResourceMark.RADIUS_PX, Style.strongType(12), FAR_PX);
+        }
+        g.setColor(Style.FAINT);
+        if (enclosure.supports().size() <= MOST_NAMED_SUPPORTS) {
+            for (Support support : enclosure.supports()) {
+                Point2D at = frame.inPlan(support.axis().atLength(support.axis().lengthM() / 2));
+                labels.write(support.id(), at.getX(), at.getY(), 2, Style.type(11), NEAR_PX);
+            }
+        }
+        for (Platform platform : enclosure.platforms()) {
+            Point2D at = frame.inPlan(platform.centre());
+            labels.write(platform.id(), at.getX(), at.getY(), 6, Style.type(11), NEAR_PX);
+        }
+    }
+
+    private void drawHeights(Graphics2D g) {
+        double right = frame.xPx(frame.eastM());
+        double stepM = frame.topM() > 12 ? 10 : 2;
+        g.setFont(Style.type(11));
+        for (double zM = 0; zM <= frame.topM(); zM += stepM) {
+            double y = frame.sideYPx(zM);
+            g.setColor(zM == 0 ? Style.INK : Style.GRID);
+            g.setStroke(Style.line(zM == 0 ? 1.5 : 0.8));
+            g.draw(new Line2D.Double(Frame.LEFT_PX, y, right, y));
+            g.setColor(Style.FAINT);
+            String label = Figures.decimals(zM, 0) + " m";
+            g.drawString(label, (float) (Frame.LEFT_PX - 6 - g.getFontMetrics().stringWidth(label)), (float) (y + 4));
+        }
+    }
+
+    private DataTable table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Resource resource : enclosure.resources()) {
+            Point at = resource.at();
+            rows.add(List.of(
+                    resource.id(),
+                    resource.kind().word(),
+                    Figures.metres(at.xM()),
+                    Figures.metres(at.yM()),
+                    Figures.metres(at.zM()),
+                    resource.on().isEmpty() ? "by coordinates" : resource.on(),
+                    Integer.toString(resource.stalls())));
+        }
+        return new DataTable(List.of("name", "kind", "east", "north", "height", "on", "at once"), rows);
+    }
+}

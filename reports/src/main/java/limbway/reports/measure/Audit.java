@@ -1,0 +1,63 @@
+package limbway.reports.measure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import limbway.model.body.Body;
+import limbway.model.explain.GroundReasons;
+import limbway.sim.habitat.Habitat;
+
+/**
+ * What can be said against a design before any animal lives in it.
+ *
+ * @param findings all findings, those to mend first
+ * @param groundM2 area within the outline of the ground [m²]
+ * @param grossM3 that area times the height of the highest thing an animal can be on [m³]
+ */
+public record Audit(List<Finding> findings, double groundM2, double grossM3) {
+
+    /** Keeps a copy of the list. */
+    public Audit {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Audits a layout for its group of animals.
+     *
+     * @param habitat the layout, compiled
+     * @return the findings
+     */
+    public static Audit of(Habitat habitat) {
+        Map<Body, GroundReasons> reasons = new LinkedHashMap<>();
+        for (Body body : habitat.bodies()) {
+            reasons.put(body, new GroundReasons(habitat.layout().enclosure(), habitat.routes(body)));
+        }
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(new ReachAudit(habitat, reasons).findings());
+        findings.addAll(new SupportAudit(habitat, reasons).findings());
+        findings.addAll(new KeepingAudit(habitat).findings());
+        findings.sort(Comparator.comparing(Finding::weight));
+        double groundM2 = habitat.layout().enclosure().ground().outline().areaM2();
+        return new Audit(findings, groundM2, groundM2 * topM(habitat));
+    }
+
+    /**
+     * Whether something must be mended.
+     *
+     * @return true if at least one finding has that weight
+     */
+    public boolean mustMend() {
+        return findings.stream().anyMatch(finding -> finding.weight() == Weight.MEND);
+    }
+
+    private static double topM(Habitat habitat) {
+        double topM = 0;
+        for (int hold = 0; hold < habitat.graph().holdCount(); hold++) {
+            topM = Math.max(topM, habitat.graph().place(hold).zM());
+        }
+        return topM;
+    }
+}

@@ -1,0 +1,25 @@
+package limbway.reports.measure;
+
+import java.util.OptionalDouble;
+
+/**
+ * One thing that the audit of a design found.
+ *
+ * @param kind what kind of thing, one or two words joined by a hyphen
+ * @param weight how much it matters
+ * @param place names of the things concerned, or empty where it is the whole enclosure
+ * @param body name of the body concerned, or empty where it is all of them
+ * @param figure the number that decided, if there is one
+ * @param unit its unit, or empty
+ * @param text what was found, as a sentence without a full stop
+ * @param mend what would mend it, likewise
+ */
+public record Finding(
+        String kind,
+        Weight weight,
+        String place,
+        String body,
+        OptionalDouble figure,
+        String unit,
+        String text,
+        String mend) {}

@@ -1,0 +1,61 @@
+package limbway.reports.measure;
+
+import java.util.List;
+
+import limbway.sim.experiment.Outcome;
+
+/**
+ * Everything that is computed from one run.
+ *
+ * @param outcome the run
+ * @param offGround shares of travel off the ground
+ * @param elevated share of waking time above a height
+ * @param heights waking time by height
+ * @param groundUse pairs of resources between which the ground was used, most metres first
+ * @param energy accounts of the animals
+ */
+public record Measures(
+        Outcome outcome,
+        OffGround offGround,
+        ElevatedTime elevated,
+        List<HeightBand> heights,
+        List<PairUse> groundUse,
+        List<AnimalEnergy> energy) {
+
+    /** Keeps copies of the lists. */
+    public Measures {
+        heights = List.copyOf(heights);
+        groundUse = List.copyOf(groundUse);
+        energy = List.copyOf(energy);
+    }
+
+    /**
+     * Computes all measures.
+     *
+     * @param outcome a run with at least one finished replication
+     * @param thresholdM height above which an animal counts as elevated [m]
+     * @return the measures
+     * @throws IllegalArgumentException if no replication was finished
+     */
+    public static Measures of(Outcome outcome, double thresholdM) {
+        if (outcome.journals().isEmpty()) {
+            throw new IllegalArgumentException("measures: finished replications = 0, allowed 1 or more");
+        }
+        return new Measures(
+                outcome,
+                OffGround.of(outcome),
+                ElevatedTime.of(outcome, thresholdM),
+                HeightBand.of(outcome),
+                GroundUse.of(outcome),
+                AnimalEnergy.of(outcome));
+    }
+
+    /**
+     * Name of the layout.
+     *
+     * @return as in the scenario
+     */
+    public String layout() {
+        return outcome.habitat().layout().name();
+    }
+}

@@ -1,0 +1,48 @@
+package limbway.reports.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import limbway.model.body.LocomotorMode;
+import limbway.reports.chart.DataTable;
+import limbway.reports.chart.HeightChart;
+import limbway.reports.chart.HourChart;
+import limbway.reports.measure.AnimalEnergy;
+import limbway.reports.words.Figures;
+import limbway.reports.words.PageText;
+
+/** Hours, heights and energy. */
+final class DaySections {
+
+    private DaySections() {}
+
+    static void write(Html html, Report report) {
+        html.element("h2 id=\"hours\"", "Through the day").paragraph(PageText.HOURS);
+        html.figure(HourChart.of(report.measures()));
+        html.element("h2 id=\"heights\"", "Heights used").paragraph(PageText.HEIGHTS);
+        html.figure(HeightChart.of(report.measures()));
+        html.element("h2 id=\"energy\"", "Energy by part").paragraph(PageText.ENERGY);
+        html.table("Energy of each animal [kJ a day] and travel [m a day]", energy(report));
+    }
+
+    private static DataTable energy(Report report) {
+        List<String> headers = new ArrayList<>(List.of("animal", "moving"));
+        for (LocomotorMode mode : LocomotorMode.values()) {
+            headers.add("of it " + mode.part());
+        }
+        headers.addAll(List.of("resting", "eaten", "travel"));
+        List<List<String>> rows = new ArrayList<>();
+        for (AnimalEnergy energy : report.measures().energy()) {
+            List<String> row = new ArrayList<>(
+                    List.of(energy.animal() + ", " + energy.body(), Phrases.kiloJ(energy.movedTotalJPerDay())));
+            for (LocomotorMode mode : LocomotorMode.values()) {
+                row.add(Figures.decimals(energy.movedJPerDay().get(mode) / 1000, 1));
+            }
+            row.add(Phrases.kiloJ(energy.restingJPerDay()));
+            row.add(Phrases.kiloJ(energy.eatenJPerDay()));
+            row.add(Phrases.metres(energy.travelMPerDay()));
+            rows.add(row);
+        }
+        return new DataTable(headers, rows);
+    }
+}

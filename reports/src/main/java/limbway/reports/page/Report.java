@@ -1,0 +1,23 @@
+package limbway.reports.page;
+
+import java.util.List;
+
+import limbway.reports.data.RunInfo;
+import limbway.reports.measure.Audit;
+import limbway.reports.measure.Measures;
+
+/**
+ * Everything the report page shows.
+ *
+ * @param info how the run was made
+ * @param measures what came out of the layout in question
+ * @param others what came out of the other layouts, in the order of the scenario; may be empty
+ * @param audit what was found before the run
+ */
+public record Report(RunInfo info, Measures measures, List<Measures> others, Audit audit) {
+
+    /** Keeps a copy of the list. */
+    public Report {
+        others = List.copyOf(others);
+    }
+}

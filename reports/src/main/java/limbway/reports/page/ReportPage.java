@@ -1,0 +1,106 @@
+package limbway.reports.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import limbway.reports.chart.GroundPairsChart;
+import limbway.reports.chart.HeightChart;
+import limbway.reports.chart.HourChart;
+import limbway.reports.chart.Picture;
+import limbway.reports.chart.ShareChart;
+import limbway.reports.chart.TwoWaysChart;
+import limbway.reports.measure.Measures;
+import limbway.reports.words.Cautions;
+import limbway.reports.words.Xml;
+
+/** The whole report as one HTML page that needs no other file, no script and no network. */
+public final class ReportPage {
+
+    private ReportPage() {}
+
+    /**
+     * Writes the page.
+     *
+     * @param report what to show
+     * @return HTML, ending with a line end; the same report gives the same text
+     */
+    public static String html(Report report) {
+        Html html = new Html();
+        String title = report.info().title() + ", " + report.info().layout();
+        html.markup("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
+                + Xml.escape(title) + "</title>\n<style>\n" + Stylesheet.CSS + "</style>\n</head>\n<body>\n");
+        html.open("header").element("h1", title);
+        html.element("p class=\"caution\" role=\"note\"", Cautions.inShort());
+        incomplete(html, report);
+        html.close("header").open("main");
+        AnswerSection.write(html, report);
+        contents(html, report);
+        GroundSection.write(html, report);
+        DaySections.write(html, report);
+        LayoutSection.write(html, report);
+        FindingsSection.write(html, report);
+        TrustSections.write(html, report);
+        html.close("main").open("footer");
+        html.element("h2 id=\"cautions\"", "Before anything is built");
+        html.paragraph(Cautions.inShort()).list(Cautions.inFull());
+        html.close("footer");
+        return html.markup("</body>\n</html>\n").toString();
+    }
+
+    /**
+     * The pictures of the page, to be written as files too.
+     *
+     * @param report what to show
+     * @return pictures in the order of the page
+     */
+    public static List<Picture> pictures(Report report) {
+        Measures measures = report.measures();
+        List<Picture> pictures = new ArrayList<>(List.of(
+                AnswerSection.drawing(measures),
+                ShareChart.byAnimal(measures),
+                HourChart.of(measures),
+                HeightChart.of(measures)));
+        if (!measures.groundUse().isEmpty()) {
+            pictures.add(GroundPairsChart.of(measures));
+            pictures.add(TwoWaysChart.of(measures));
+        }
+        if (!report.others().isEmpty()) {
+            List<Measures> layouts = new ArrayList<>(List.of(measures));
+            layouts.addAll(report.others());
+            pictures.add(ShareChart.byLayout(layouts));
+        }
+        return pictures;
+    }
+
+    private static void incomplete(Html html, Report report) {
+        int asked = report.info().settings().replications();
+        int finished = report.info().finishedReplications();
+        if (finished < asked) {
+            html.element(
+                    "p class=\"caution\" role=\"note\"",
+                    "This run was stopped early: it rests on " + finished + " of " + asked + " repetitions.");
+        }
+    }
+
+    private static void contents(Html html, Report report) {
+        html.open("nav aria-label=\"Contents\"").open("ul");
+        link(html, "ground", "Where and why the ground is used");
+        link(html, "hours", "Through the day");
+        link(html, "heights", "Heights used");
+        link(html, "energy", "Energy by part");
+        if (!report.others().isEmpty()) {
+            link(html, "layouts", "The other layouts");
+        }
+        link(html, "findings", "What the audit found");
+        link(html, "trust", "How far to trust this");
+        link(html, "numbers", "Every number used");
+        link(html, "again", "To make this run again");
+        link(html, "cautions", "Before anything is built");
+        html.close("ul").close("nav");
+    }
+
+    private static void link(Html html, String id, String words) {
+        html.open("li").element("a href=\"#" + id + "\"", words).close("li");
+    }
+}

@@ -1,0 +1,39 @@
+package limbway.reports.words;
+
+import java.util.List;
+
+/** What must be said wherever a result could be taken for a permission. */
+public final class Cautions {
+
+    private Cautions() {}
+
+    /**
+     * The cautions in one paragraph, for the top of a page and for help texts.
+     *
+     * @return sentences
+     */
+    public static String inShort() {
+        return "Limbway gives warnings, never a pass. It knows nothing of strength, of falls, or of what an ape can "
+                + "break, climb or get out of. Structural strength and containment are decided by licensed people under "
+                + "the codes of your place.";
+    }
+
+    /**
+     * The cautions one by one.
+     *
+     * @return sentences
+     */
+    public static List<String> inFull() {
+        return List.of(
+                "Falls: a high, well used structure is also a place to fall from. The model never lets an animal slip; "
+                        + "landing surfaces and the ages of the animals are yours to judge.",
+                "Strength: an adult male pulls with several times his weight and tests every joint for years. No load, "
+                        + "fatigue or foundation is computed here.",
+                "Escape: a rope or branch that shortens a trip may also shorten the way to a barrier. Reach to barriers "
+                        + "is not checked here.",
+                "Burns and shocks: sun heats steel, and a wire within reach of a hold hurts. Neither surface temperature "
+                        + "nor electric wire is part of this result.",
+                "People: structural strength and containment are decided by licensed people under local codes. A finding "
+                        + "that is missing here is no proof that nothing is wrong.");
+    }
+}

@@ -1,0 +1,45 @@
+package limbway.reports.words;
+
+import java.util.OptionalDouble;
+
+/** A mean with its interval, in words. */
+public final class IntervalText {
+
+    private IntervalText() {}
+
+    /**
+     * A share with its interval; ends beyond 0 and 100 % are printed as these, because no share lies there.
+     *
+     * @param mean share, 0 to 1
+     * @param lo lower end, or empty
+     * @param hi upper end, or empty
+     * @return for example {@code 43 % (38 to 49 %)}
+     */
+    public static String percent(double mean, OptionalDouble lo, OptionalDouble hi) {
+        if (lo.isEmpty() || hi.isEmpty()) {
+            return Figures.percent(mean) + " (one replication: no interval)";
+        }
+        double low = Math.max(0, lo.getAsDouble());
+        double high = Math.min(1, hi.getAsDouble());
+        return Figures.percent(mean) + " (" + Figures.decimals(100 * low, 0) + " to " + Figures.percent(high) + ")";
+    }
+
+    /**
+     * An amount with its interval; an amount that cannot be negative is not printed below 0.
+     *
+     * @param mean amount, 0 or more
+     * @param lo lower end, or empty
+     * @param hi upper end, or empty
+     * @param digits decimals
+     * @param unit unit
+     * @return for example {@code 12.5 m (11 to 14 m)}
+     */
+    public static String amount(double mean, OptionalDouble lo, OptionalDouble hi, int digits, String unit) {
+        String text = Figures.decimals(mean, digits) + " " + unit;
+        if (lo.isEmpty() || hi.isEmpty()) {
+            return text + " (one replication: no interval)";
+        }
+        return text + " (" + Figures.decimals(Math.max(0, lo.getAsDouble()), digits) + " to "
+                + Figures.decimals(hi.getAsDouble(), digits) + " " + unit + ")";
+    }
+}

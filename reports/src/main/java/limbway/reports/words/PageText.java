@@ -1,0 +1,76 @@
+package limbway.reports.words;
+
+import java.util.List;
+
+/** The standing texts of the report page. */
+public final class PageText {
+
+    /** Under the heading of the answer. */
+    public static final String TWO_NUMBERS =
+            "Two numbers that must not be mixed: the share of travel off the ground, above, and the share of waking time "
+                    + "spent up high, which is what zoo studies report. An animal that sits on a deck all day and walks to "
+                    + "its food has a high second number and a low first.";
+
+    /** How intervals are made. */
+    public static final String INTERVALS =
+            "Numbers in brackets are 95 % intervals over the repetitions of the run (Student's t). They say how much "
+                    + "chance moves the result, not how well the model is right.";
+
+    /** Above the table of trips over the ground. */
+    public static final String GROUND =
+            "Each row is a trip that was made over the ground, with the energy of both ways by part: level walking, climb, "
+                    + "descent, clamber, and bridging of gaps. Energies are those of one trip.";
+
+    /** Above the chart of hours. */
+    public static final String HOURS =
+            "A share means little in an hour in which nobody travels; the bars below show how much was travelled.";
+
+    /** Above the chart of heights. */
+    public static final String HEIGHTS =
+            "Waking time is all time but sleep in the night nest. Feeding, drinking and resting count at the height of the "
+                    + "place, travel at the height of the path.";
+
+    /** Above the table of energy. */
+    public static final String ENERGY =
+            "Means a day. Resting energy is spent by the second whatever an animal does; moving comes on top.";
+
+    /** Above the comparison of layouts. */
+    public static final String LAYOUTS =
+            "All layouts were run with the same seed, so the animals wake, hunger and choose under the same chance. The "
+                    + "layout of this report is the first row.";
+
+    /** Above the findings. */
+    public static final String FINDINGS =
+            "Found from the drawing alone, before any animal moved: first what must be mended, then what works but not as "
+                    + "a climbing structure is meant to, then what is good to know.";
+
+    /** Above the parameters. */
+    public static final String PARAMETERS =
+            "Each number that took part, with the range worth trying. Published: read in the named source. Derived: computed "
+                    + "from published values. Unverified: from memory or a secondary page. Assumption: chosen here; vary it "
+                    + "before you lean on it.";
+
+    /** What the model is told and does not find out. */
+    public static final List<String> IMPOSED = List.of(
+            "The geometry, where things are, when and how much is fed.",
+            "What a body weighs, reaches and grips, and what a metre costs in each way of moving.",
+            "That animals go to food, water, shade and nests because they are hungry, thirsty, tired or it gets dark, "
+                    + "and that they weigh gain against effort.");
+
+    /** What comes out of it. */
+    public static final List<String> EMERGES = List.of(
+            "Which way each trip takes, and so the share off the ground.",
+            "Who eats where and when, who waits for whom, and where each sleeps.",
+            "Which missing rope, thick pole or feeder on the floor the ground use comes from.");
+
+    /** Where a reader should not lean on it. */
+    public static final List<String> DOUBTFUL = List.of(
+            "Costs: no orangutan was measured. Read ground costs as 30 % uncertain either way, climbing as 40 % too low to "
+                    + "15 % too high.",
+            "Reach and grip are worked out from arm spans and hand lengths; your own animals may do more or less.",
+            "Habit, play, quarrels, heat, rain and visitors are not in it. Predictions have not been compared with what "
+                    + "keepers saw.",
+            "Compare layouts rather than trusting one number: errors that are the same on both sides cancel.");
+
+    private PageText() {}
+}

@@ -1,0 +1,33 @@
+package limbway.reports.words;
+
+/** Makes text safe to stand in HTML, SVG and XML. */
+public final class Xml {
+
+    private Xml() {}
+
+    /**
+     * Replaces what could be read as markup, and characters that XML does not allow.
+     *
+     * @param text any text
+     * @return text that shows as it was, in an element or a quoted attribute
+     */
+    public static String escape(String text) {
+        StringBuilder safe = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            switch (c) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                case '\'' -> safe.append("&#39;");
+                default -> safe.appendCodePoint(isAllowed(c) ? c : 0xFFFD);
+            }
+        });
+        return safe.toString();
+    }
+
+    private static boolean isAllowed(int c) {
+        boolean control = c < 0x20 && c != '\n' && c != '\t' && c != '\r';
+        return !control && c != 0xFFFE && c != 0xFFFF && !(c >= 0xD800 && c <= 0xDFFF);
+    }
+}

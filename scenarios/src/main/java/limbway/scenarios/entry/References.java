@@ -1,0 +1,40 @@
+package limbway.scenarios.entry;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import limbway.scenarios.entry.PlaceWords.OnNamed;
+import limbway.scenarios.format.MappingNode;
+import limbway.scenarios.format.Node;
+import limbway.scenarios.problem.Problems;
+
+/** Finds out what an entry hangs on, also where the rest of it cannot be read. */
+public final class References {
+
+    private static final List<String> KEYS = List.of("on", "at", "from", "to");
+
+    private References() {}
+
+    /**
+     * The supports and platforms that an entry names as its places.
+     *
+     * @param entry any entry under supports or resources
+     * @return words by key; places that cannot be read or are coordinates are left out
+     */
+    public static Map<String, OnNamed> in(MappingNode entry) {
+        Map<String, OnNamed> found = new LinkedHashMap<>();
+        for (String key : KEYS) {
+            Optional<Node> node = entry.find(key);
+            if (node.isPresent()) {
+                // mistakes in the words are reported by whoever reads the entry itself
+                PlaceReader quiet = new PlaceReader(new Problems());
+                quiet.anywhere(node.get(), key)
+                        .filter(OnNamed.class::isInstance)
+                        .ifPresent(words -> found.put(key, (OnNamed) words));
+            }
+        }
+        return found;
+    }
+}
