@@ -25,7 +25,7 @@ public final class Spelling {
         if (word.length() > LONGEST) {
             return Optional.empty();
         }
-        int least = Math.min(3, Math.max(1, word.length() / 3)) + 1;
+        int least = Math.min(3, word.length() / 3) + 1;
         String best = null;
         for (String candidate : known) {
             if (Math.abs(candidate.length() - word.length()) < least) {

@@ -38,8 +38,7 @@ final class StemMap {
                 .filter(tree -> !Allometry.covers(tree.diameterM()))
                 .count();
         if (beyond > 0) {
-            notes.add(table + ": " + beyond
-                    + " stems are thinner or thicker than those that the height curve was made for");
+            notes.add(table + ": trees thinner or thicker than those that the height curve was made for: " + beyond);
         }
         if (tallest.isPresent() && tallest.getAsInt() < trees.size()) {
             notes.add(table + ": the tallest " + tallest.getAsInt() + " of " + trees.size() + " trees are kept");

@@ -27,7 +27,7 @@ record Delivery(long clockMs, List<Portion> portions) {
 
     /** Feedings at the same time are one event: nobody runs for the first bowl because it is first in the list. */
     static List<Delivery> of(List<Feeding> feedings, RouteGraph graph) {
-        Map<Long, List<Portion>> byTime = new TreeMap<>();
+        Map<Long, Map<Integer, Double>> byTime = new TreeMap<>();
         for (Feeding feeding : feedings) {
             int resource = graph.resourceNumber(feeding.resource());
             ResourceKind kind = graph.resources().get(resource).kind();
@@ -35,11 +35,15 @@ record Delivery(long clockMs, List<Portion> portions) {
                 throw new IllegalArgumentException(
                         "feeding at \"" + feeding.resource() + "\": kind of place = " + kind.word() + ", allowed food");
             }
-            byTime.computeIfAbsent(Almanac.millis(feeding.at()), t -> new ArrayList<>())
-                    .add(new Portion(resource, feeding.energyKj() * 1000));
+            byTime.computeIfAbsent(Almanac.millis(feeding.at()), t -> new TreeMap<>())
+                    .merge(resource, feeding.energyKj() * 1000, Double::sum);
         }
         List<Delivery> deliveries = new ArrayList<>();
-        byTime.forEach((time, portions) -> deliveries.add(new Delivery(time, List.copyOf(portions))));
+        byTime.forEach((time, byPlace) -> {
+            List<Portion> portions = new ArrayList<>();
+            byPlace.forEach((resource, joule) -> portions.add(new Portion(resource, joule)));
+            deliveries.add(new Delivery(time, List.copyOf(portions)));
+        });
         return List.copyOf(deliveries);
     }
 }

@@ -20,7 +20,7 @@ import limbway.sim.journal.Reserve;
  * <p>Between two events nothing happens that could not be written down in closed form, so the clock jumps from event to
  * event. A whole trip is one event, booked when it is set out on.
  */
-public final class Replication extends SimState implements Diary {
+public final class Replication extends SimState {
 
     private static final long serialVersionUID = 1;
 
@@ -56,7 +56,7 @@ public final class Replication extends SimState implements Diary {
         Stalls stalls = new Stalls(plan.resources());
         new Bedding(plan.graph(), stalls).giveOut(group);
         doings = group.stream().map(ape -> new Doing()).toArray(Doing[]::new);
-        conduct = new Conduct(plan, this, larder, stalls, recorder);
+        conduct = new Conduct(plan, new Clock(), larder, stalls, recorder);
         ownEvents = group.stream().map(this::ownEvents).toArray(Steppable[][]::new);
     }
 
@@ -92,26 +92,6 @@ public final class Replication extends SimState implements Diary {
         return Optional.of(journal);
     }
 
-    @Override
-    public long nowMs() {
-        return nowMs;
-    }
-
-    @Override
-    public Doing doing(Ape ape) {
-        return doings[ape.number()];
-    }
-
-    @Override
-    public void expect(Ape ape, long ms, EventClass what) {
-        if (ms <= nowMs) {
-            // MASON would move it on by a fraction of a millisecond, without a word
-            throw new IllegalStateException("clock: event at " + ms + " ms, allowed after " + nowMs + " ms");
-        }
-        doing(ape).expect(ms, what);
-        put(ms, what.ordering(ape.number()), ownEvents[ape.number()][what.ordinal()]);
-    }
-
     private void put(long ms, int ordering, Steppable event) {
         if (ms < plan.endMs()) {
             schedule.scheduleOnce((double) ms, ordering, event);
@@ -120,7 +100,7 @@ public final class Replication extends SimState implements Diary {
 
     private void own(Ape ape, EventClass what) {
         nowMs = (long) schedule.getTime();
-        if (doing(ape).isDue(nowMs, what)) {
+        if (doings[ape.number()].isDue(nowMs, what)) {
             conduct.happen(ape, what);
             check();
         }
@@ -161,5 +141,29 @@ public final class Replication extends SimState implements Diary {
                 ape.account().movedJ(),
                 ape.body().restingJPerMs() * ape.needs().atMs(),
                 -ape.needs().missingJ());
+    }
+
+    /** The clock and the doings, for the animals' conduct. */
+    private final class Clock implements Diary {
+
+        @Override
+        public long nowMs() {
+            return nowMs;
+        }
+
+        @Override
+        public Doing doing(Ape ape) {
+            return doings[ape.number()];
+        }
+
+        @Override
+        public void expect(Ape ape, long ms, EventClass what) {
+            if (ms <= nowMs) {
+                // MASON would move it on by a fraction of a millisecond, without a word
+                throw new IllegalStateException("clock: event at " + ms + " ms, allowed after " + nowMs + " ms");
+            }
+            doing(ape).expect(ms, what);
+            put(ms, what.ordering(ape.number()), ownEvents[ape.number()][what.ordinal()]);
+        }
     }
 }

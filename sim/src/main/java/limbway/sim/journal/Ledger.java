@@ -1,6 +1,7 @@
 package limbway.sim.journal;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Accounts that must balance: nothing is eaten that was not put out, and nothing spent that was not eaten or saved. */
 public final class Ledger {
@@ -43,10 +44,7 @@ public final class Ledger {
     public static void check(Journal journal) {
         check(journal.reserves(), journal.stocks());
         for (Reserve reserve : journal.reserves()) {
-            double eatenJ = journal.stays().stream()
-                    .filter(stay -> stay.animal() == reserve.animal())
-                    .mapToDouble(Stay::eatenJ)
-                    .sum();
+            double eatenJ = mealsJ(journal, stay -> stay.animal() == reserve.animal());
             require("meals of animal " + reserve.animal(), eatenJ, reserve.eatenJ(), reserve.eatenJ());
             double movedJ = journal.trips().stream()
                     .filter(trip -> trip.animal() == reserve.animal())
@@ -55,12 +53,13 @@ public final class Ledger {
             require("trips of animal " + reserve.animal(), movedJ, reserve.movedJ(), reserve.movedJ());
         }
         for (Stock stock : journal.stocks()) {
-            double eatenJ = journal.stays().stream()
-                    .filter(stay -> stay.resource() == stock.resource())
-                    .mapToDouble(Stay::eatenJ)
-                    .sum();
+            double eatenJ = mealsJ(journal, stay -> stay.resource() == stock.resource());
             require("meals at resource " + stock.resource(), eatenJ, stock.eatenJ(), stock.eatenJ());
         }
+    }
+
+    private static double mealsJ(Journal journal, Predicate<Stay> which) {
+        return journal.stays().stream().filter(which).mapToDouble(Stay::eatenJ).sum();
     }
 
     private static void require(String what, double foundJ, double expectedJ, double sizeJ) {

@@ -42,6 +42,8 @@ class DayTest {
                 assertTrue(night.startMs() <= almanac.settledMs(night.day()), night::toString);
                 assertTrue(night.startMs() < almanac.sunsetMs(night.day()), night::toString);
             }
+            int morning = Almanac.day(night.endMs());
+            assertEquals(morning > DAYS ? DAYS * Almanac.DAY_MS : almanac.wakeMs(morning), night.endMs());
         }
     }
 

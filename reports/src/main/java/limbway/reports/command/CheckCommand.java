@@ -1,0 +1,110 @@
+package limbway.reports.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+import limbway.reports.data.Json;
+import limbway.reports.measure.Audit;
+import limbway.reports.measure.Finding;
+import limbway.reports.measure.Weight;
+import limbway.reports.words.Figures;
+
+/** Reads a scenario and lists what speaks against its design. */
+@Command(
+        name = "check",
+        description = {
+            "Reads the scenario and lists what is wrong with the design, before any animal lives in it:",
+            "places that a body cannot come to, or only over the ground; supports too thick to grip; gaps that only",
+            "some can cross; places and food against the size of the group.",
+            ""
+        },
+        synopsisHeading = "Use: ",
+        sortOptions = false,
+        optionListHeading = "%nOptions:%n",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  limbway check yard.yaml",
+            "  limbway check yard.yaml --variant \"high and linked\" --json findings.json",
+            "",
+            "Exit code: 0 nothing must be mended; 1 something must be; 2 the input is wrong; 3 it could not be done.",
+            "",
+            HelpText.CAUTIONS_1,
+            HelpText.CAUTIONS_2,
+            HelpText.CAUTIONS_3
+        })
+final class CheckCommand implements Callable<Integer> {
+
+    @Mixin
+    private CommonOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal, NotDone {
+        Question question = Question.of(options);
+        Audit audit = Audit.of(question.habitat());
+        var out = spec.commandLine().getOut();
+        for (Finding finding : audit.findings()) {
+            out.println(line(finding));
+        }
+        for (String note : question.read().notes()) {
+            out.println("note     scenario: " + note);
+        }
+        out.println(summary(audit));
+        if (options.json != null) {
+            OutFolder.write(options.json, Json.text(answer(question, audit)));
+        }
+        return audit.mustMend() ? ExitCode.MUST_MEND : ExitCode.DONE;
+    }
+
+    private static String line(Finding finding) {
+        String weight = String.format(Locale.ROOT, "%-8s ", finding.weight().word());
+        String mend = finding.mend().equals("nothing") ? "" : ". Mend: " + finding.mend();
+        return weight + finding.kind() + ": " + finding.text() + mend;
+    }
+
+    private static String summary(Audit audit) {
+        List<String> counts = new ArrayList<>();
+        for (Weight weight : Weight.values()) {
+            long count = audit.findings().stream()
+                    .filter(finding -> finding.weight() == weight)
+                    .count();
+            counts.add(count + " " + weight.word());
+        }
+        return "found: " + String.join(", ", counts) + "; ground " + Figures.decimals(audit.groundM2(), 0) + " m2";
+    }
+
+    private static Map<String, Object> answer(Question question, Audit audit) {
+        List<Object> findings = new ArrayList<>();
+        for (Finding finding : audit.findings()) {
+            Map<String, Object> object = new LinkedHashMap<>();
+            object.put("kind", finding.kind());
+            object.put("weight", finding.weight().word());
+            object.put("place", finding.place());
+            object.put("body", finding.body());
+            object.put("figure", Json.orNull(finding.figure()));
+            object.put("unit", finding.unit());
+            object.put("text", finding.text());
+            object.put("mend", finding.mend());
+            findings.add(object);
+        }
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put("scenario", question.fileName());
+        root.put("layout", question.layout().name());
+        root.put("findings", findings);
+        root.put("notes", question.read().notes());
+        root.put("ground_m2", audit.groundM2());
+        root.put("gross_m3", audit.grossM3());
+        return root;
+    }
+}

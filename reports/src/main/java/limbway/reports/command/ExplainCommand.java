@@ -1,0 +1,171 @@
+package limbway.reports.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+import limbway.model.body.Body;
+import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Resource;
+import limbway.model.explain.GroundReason;
+import limbway.model.explain.GroundReasons;
+import limbway.model.explain.PairWays;
+import limbway.model.graph.RouteGraph;
+import limbway.model.route.ChoiceSharpness;
+import limbway.model.route.Routes;
+import limbway.model.route.Search;
+import limbway.model.route.Way;
+import limbway.reports.data.Json;
+import limbway.reports.words.EnergyText;
+import limbway.reports.words.Figures;
+import limbway.reports.words.ReasonText;
+import limbway.sim.habitat.Habitat;
+
+/** Says which way one body takes between two resources, and why. */
+@Command(
+        name = "explain",
+        description = {
+            "Says which way an animal takes from one place to another, what both ways cost, part by part, and why",
+            "the ground wins where it does.",
+            ""
+        },
+        synopsisHeading = "Use: ",
+        sortOptions = false,
+        optionListHeading = "%nOptions:%n",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  limbway explain yard.yaml --body \"adult female\" --from nest-1 --to hatch",
+            "  limbway explain yard.yaml --body juvenile --from tray --to hatch --json why.json",
+            "",
+            "Exit code: 0 done; 2 the input is wrong; 3 it could not be done.",
+            "",
+            HelpText.CAUTIONS_1,
+            HelpText.CAUTIONS_2,
+            HelpText.CAUTIONS_3
+        })
+final class ExplainCommand implements Callable<Integer> {
+
+    @Mixin
+    private CommonOptions options;
+
+    @Option(names = "--body", required = true, paramLabel = "BODY", description = "Who: a body of the group.")
+    private String body;
+
+    @Option(names = "--from", required = true, paramLabel = "PLACE", description = "Where it starts: a resource.")
+    private String from;
+
+    @Option(names = "--to", required = true, paramLabel = "PLACE", description = "Where it goes: a resource.")
+    private String to;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal, NotDone {
+        Question question = Question.of(options);
+        Habitat habitat = question.habitat();
+        Routes routes = habitat.routes(body(habitat));
+        int fromNumber = resource(habitat.graph(), from);
+        int toNumber = resource(habitat.graph(), to);
+        Search search = PairWays.find(routes, ChoiceSharpness.standard(), fromNumber, toNumber);
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put("scenario", question.fileName());
+        root.put("layout", question.layout().name());
+        root.put("body", body);
+        root.put("from", from);
+        root.put("to", to);
+        if (search instanceof Search.Reached ways) {
+            GroundReason reason =
+                    new GroundReasons(question.layout().enclosure(), routes).of(fromNumber, toNumber, ways);
+            String sentence = ReasonText.sentence(ways, reason, routes.body());
+            print(ways, sentence);
+            answer(root, ways, sentence);
+        } else {
+            String why = ((Search.Unreachable) search).why();
+            spec.commandLine().getOut().println(why);
+            answer(root, why);
+        }
+        if (options.json != null) {
+            OutFolder.write(options.json, Json.text(root));
+        }
+        return ExitCode.DONE;
+    }
+
+    private Body body(Habitat habitat) throws Refusal {
+        List<String> known = habitat.bodies().stream().map(Body::name).toList();
+        return habitat.bodies().stream()
+                .filter(candidate -> candidate.name().equals(body))
+                .findFirst()
+                .orElseThrow(() -> Refusal.unknown("body in the group", body, known));
+    }
+
+    private static int resource(RouteGraph graph, String name) throws Refusal {
+        List<String> known = graph.resources().stream().map(Resource::id).toList();
+        if (!known.contains(name)) {
+            throw Refusal.unknown("resource", name, known);
+        }
+        return known.indexOf(name);
+    }
+
+    private void print(Search.Reached ways, String sentence) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(Figures.one(body) + " from " + from + " to " + to + ":");
+        out.println("  " + sentence);
+        ways.overGround().ifPresent(way -> out.println("  over the ground: " + length(way)));
+        ways.offGround().ifPresent(way -> out.println("  off the ground:  " + length(way)));
+        Optional<Long> temptation = ways.groundTemptationMilliJ();
+        if (temptation.isPresent() && temptation.get() > 0) {
+            out.println("  The way off the ground wins when it becomes cheaper by more than "
+                    + Figures.energy(temptation.get() / 1000.0) + ".");
+        }
+        out.println("  Off the ground on " + Figures.percent(ways.offGroundShare()) + " of such trips.");
+    }
+
+    private static String length(Way way) {
+        return Figures.path(way.lengthM()) + " in " + Figures.decimals(way.seconds(), 0) + " s, "
+                + EnergyText.sum(way.energy());
+    }
+
+    private static void answer(Map<String, Object> root, Search.Reached ways, String sentence) {
+        root.put("cheapest_mj", ways.cheapest().milliJ());
+        root.put("cheapest_offground_mj", ways.offGround().map(Way::milliJ).orElse(null));
+        root.put("ground_temptation_mj", ways.groundTemptationMilliJ().orElse(null));
+        root.put("p_offground", ways.offGroundShare());
+        root.put("route", ways.cheapest().holds());
+        root.put("route_offground", ways.offGround().map(Way::holds).orElse(List.of()));
+        root.put("sentence", sentence);
+        root.put("parts", parts(ways.cheapest()));
+        root.put(
+                "parts_over_ground",
+                ways.overGround().map(ExplainCommand::parts).orElse(null));
+        root.put("parts_offground", ways.offGround().map(ExplainCommand::parts).orElse(null));
+    }
+
+    private static void answer(Map<String, Object> root, String why) {
+        for (String key : List.of("cheapest_mj", "cheapest_offground_mj", "ground_temptation_mj", "p_offground")) {
+            root.put(key, null);
+        }
+        root.put("route", new ArrayList<>());
+        root.put("route_offground", new ArrayList<>());
+        root.put("sentence", why);
+    }
+
+    /** Millijoules by part. */
+    private static Map<String, Object> parts(Way way) {
+        Map<String, Object> parts = new LinkedHashMap<>();
+        for (LocomotorMode mode : LocomotorMode.values()) {
+            parts.put(mode.part() + "_mj", way.energy().part(mode));
+        }
+        return parts;
+    }
+}

@@ -1,0 +1,54 @@
+package limbway.reports.command;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/**
+ * Lets a run that is interrupted from the keyboard save what is finished.
+ *
+ * <p>The system ends the process as soon as all shutdown hooks return; the hook therefore waits until the report is
+ * written, and then ends the process with the code that says so.
+ */
+final class Interruption implements AutoCloseable {
+
+    private static final long LONGEST_WAIT_S = 120;
+
+    private final AtomicBoolean wanted = new AtomicBoolean();
+    private final CountDownLatch saved = new CountDownLatch(1);
+    private final Thread hook = new Thread(this::stopAndWait, "interrupted");
+
+    private Interruption() {}
+
+    static Interruption watch() {
+        Interruption interruption = new Interruption();
+        Runtime.getRuntime().addShutdownHook(interruption.hook);
+        return interruption;
+    }
+
+    boolean isWanted() {
+        return wanted.get();
+    }
+
+    @Override
+    public void close() {
+        saved.countDown();
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // the process is ending already, and the hook has been waiting for this
+            wanted.set(true);
+        }
+    }
+
+    private void stopAndWait() {
+        wanted.set(true);
+        try {
+            if (saved.await(LONGEST_WAIT_S, TimeUnit.SECONDS)) {
+                Runtime.getRuntime().halt(ExitCode.NOT_DONE);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package limbway.reports.command;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line. */
+@Command(
+        name = "limbway",
+        description = {"Which way will an ape take through an enclosure, and what keeps it off the ground?", ""},
+        versionProvider = Version.class,
+        subcommands = {CheckCommand.class, RunCommand.class, ExplainCommand.class, GraphCommand.class},
+        synopsisHeading = "Use: ",
+        customSynopsis = "limbway COMMAND SCENARIO [options]",
+        optionListHeading = "%nOptions:%n",
+        commandListHeading = "%nCommands:%n",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  limbway check yard.yaml",
+            "  limbway run yard.yaml --out yard-report",
+            "  limbway explain yard.yaml --body \"adult female\" --from nest-1 --to hatch",
+            "",
+            "Exit code: 0 done; 1 done, and something must be mended; 2 the input is wrong; 3 it could not be done.",
+            "",
+            HelpText.CAUTIONS_1,
+            HelpText.CAUTIONS_2,
+            HelpText.CAUTIONS_3
+        })
+public final class Limbway implements Runnable {
+
+    @Option(names = "--help", usageHelp = true, description = "Print this text.")
+    boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "Print the version.")
+    boolean version;
+
+    @Spec
+    private CommandSpec spec;
+
+    private Limbway() {}
+
+    /**
+     * Runs one command and ends the process.
+     *
+     * @param args the command, the scenario and the options
+     */
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, args));
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param out where answers go
+     * @param err where progress and messages go
+     * @param args the command, the scenario and the options
+     * @return exit code: 0 done; 1 something must be mended; 2 the input is wrong; 3 it could not be done
+     */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Limbway());
+        line.setOut(out).setErr(err);
+        line.setParameterExceptionHandler(Mistakes::explain);
+        line.setExecutionExceptionHandler(Mishaps::explain);
+        line.setUsageHelpWidth(100);
+        line.setCaseInsensitiveEnumValuesAllowed(false);
+        int code = line.execute(args);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "no command given");
+    }
+}

@@ -1,0 +1,66 @@
+package limbway.reports.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import limbway.reports.data.Json;
+import limbway.reports.measure.Aspect;
+import limbway.reports.measure.Measures;
+import limbway.reports.measure.OffGround;
+import limbway.reports.measure.OffGroundShare;
+import limbway.reports.page.Report;
+
+/** The machine-readable answer of a run. */
+final class RunAnswer {
+
+    private RunAnswer() {}
+
+    static Map<String, Object> of(Report report) {
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put("scenario", report.info().scenario());
+        root.put("sha256", report.info().sha256Hex());
+        root.put("layout", report.info().layout());
+        root.put("seed", report.info().settings().seed());
+        root.put("replications", report.info().finishedReplications());
+        root.put("days", report.info().settings().days());
+        root.put("date", report.info().settings().date().toString());
+        addMeasures(root, report.measures());
+        List<Object> others = new ArrayList<>();
+        for (Measures other : report.others()) {
+            Map<String, Object> object = new LinkedHashMap<>();
+            object.put("layout", other.layout());
+            addMeasures(object, other);
+            others.add(object);
+        }
+        root.put("other_layouts", others);
+        return root;
+    }
+
+    private static void addMeasures(Map<String, Object> object, Measures measures) {
+        OffGround offGround = measures.offGround();
+        Map<String, Object> shares = shares(offGround.overall());
+        shares.put("by_body", each(offGround.byBody()));
+        shares.put("by_animal", each(offGround.byAnimal()));
+        object.put("offground", shares);
+        Map<String, Object> elevated = new LinkedHashMap<>();
+        measures.elevated().share().ifPresent(share -> elevated.putAll(Json.interval(share)));
+        elevated.put("threshold_m", measures.elevated().thresholdM());
+        object.put("time_elevated", elevated);
+    }
+
+    private static Map<String, Object> each(Map<String, OffGroundShare> byName) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        byName.forEach((name, share) -> object.put(name, shares(share)));
+        return object;
+    }
+
+    private static Map<String, Object> shares(OffGroundShare share) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        for (Aspect aspect : Aspect.values()) {
+            object.put(aspect.word(), share.by(aspect).map(Json::interval).orElse(null));
+        }
+        return object;
+    }
+}

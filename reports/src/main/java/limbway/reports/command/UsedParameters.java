@@ -1,0 +1,51 @@
+package limbway.reports.command;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import limbway.model.body.Body;
+import limbway.model.body.BodyCatalogue;
+import limbway.model.energy.EnergySettings;
+import limbway.model.graph.GraphSettings;
+import limbway.model.parameter.Parameter;
+import limbway.model.parameter.Standing;
+import limbway.model.route.ChoiceSharpness;
+import limbway.reports.measure.ElevatedTime;
+import limbway.sim.animal.DaySettings;
+
+/** Every number that takes part in a run. */
+final class UsedParameters {
+
+    private UsedParameters() {}
+
+    static List<Parameter> of(Question question, double thresholdM) {
+        List<Parameter> all = new ArrayList<>(question.parametersOfScenario());
+        for (Parameter parameter : BodyCatalogue.standard().parameters()) {
+            if (isUsed(parameter.name(), question.study().bodies())) {
+                all.add(parameter);
+            }
+        }
+        all.addAll(EnergySettings.standard().parameters());
+        all.addAll(GraphSettings.forBodies(question.study().bodies()).parameters());
+        all.addAll(ChoiceSharpness.standard().parameters());
+        all.addAll(DaySettings.standard().parameters());
+        all.add(new Parameter(
+                "report.elevated-threshold",
+                "height above which waking time counts as spent up high",
+                "m",
+                thresholdM,
+                0.5,
+                5,
+                Standing.ASSUMPTION,
+                "studies differ: any raised place, 5 m and more, or a level of the cage; default "
+                        + ElevatedTime.STANDARD_THRESHOLD_M + " m"));
+        return all;
+    }
+
+    /** Figures of bodies that are not in the group took no part. */
+    private static boolean isUsed(String parameter, List<Body> bodies) {
+        return !parameter.startsWith("body.")
+                || bodies.stream().anyMatch(body -> ("body." + body.name().replace(' ', '-'))
+                        .startsWith(parameter.substring(0, parameter.lastIndexOf('.'))));
+    }
+}

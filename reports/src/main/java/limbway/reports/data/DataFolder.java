@@ -1,0 +1,44 @@
+package limbway.reports.data;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+import limbway.reports.measure.Measures;
+
+/** Writes the tables of a run with their description, and the record of the run. */
+public final class DataFolder {
+
+    private DataFolder() {}
+
+    /**
+     * Writes {@code data/*.csv}, {@code data/datapackage.json} and {@code run.json}.
+     *
+     * @param folder where to write; made if it does not exist
+     * @param info how the run was made
+     * @param measures what came out of the layout in question; its trips and stays are written
+     * @param others what came out of other layouts; only measures are written
+     * @throws IOException if a file cannot be written
+     */
+    public static void write(Path folder, RunInfo info, Measures measures, List<Measures> others) throws IOException {
+        List<Measures> layouts = new ArrayList<>(List.of(measures));
+        layouts.addAll(others);
+        JournalTables journal = new JournalTables(measures.outcome());
+        MeasureTables computed = new MeasureTables(layouts);
+        List<CsvTable> tables = List.of(
+                journal.trips(),
+                journal.stays(),
+                journal.reserves(),
+                journal.stocks(),
+                computed.measures(),
+                computed.groundUse());
+        Path data = Files.createDirectories(folder.resolve("data"));
+        for (CsvTable table : tables) {
+            Files.writeString(data.resolve(table.name() + ".csv"), table.text());
+        }
+        Files.writeString(data.resolve("datapackage.json"), DataPackage.json(info, tables));
+        Files.writeString(folder.resolve("run.json"), RunRecord.json(info));
+    }
+}

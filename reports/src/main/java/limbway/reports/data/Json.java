@@ -1,0 +1,60 @@
+package limbway.reports.data;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+
+import limbway.reports.measure.Interval;
+
+/** Writes JSON with line feeds and two spaces, keys in the order they were put. */
+public final class Json {
+
+    private Json() {}
+
+    /**
+     * Text of a value.
+     *
+     * @param value maps, lists, texts, numbers, truth values and null
+     * @return JSON, ended by a line feed
+     * @throws IllegalArgumentException if the value holds something else
+     */
+    public static String text(Object value) {
+        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+        try {
+            return new ObjectMapper().writer(printer).writeValueAsString(value) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("answer cannot be written as JSON", e);
+        }
+    }
+
+    /**
+     * An interval as an object.
+     *
+     * @param interval a mean with its interval
+     * @return {@code mean}, {@code lo} and {@code hi}, the last two null with one replication
+     */
+    public static Map<String, Object> interval(Interval interval) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("mean", interval.mean());
+        object.put("lo", orNull(interval.lo()));
+        object.put("hi", orNull(interval.hi()));
+        return object;
+    }
+
+    /**
+     * A number that may be missing.
+     *
+     * @param value a number or nothing
+     * @return the number or null
+     */
+    public static Double orNull(OptionalDouble value) {
+        return value.isPresent() ? (Double) value.getAsDouble() : null;
+    }
+}

@@ -1,0 +1,47 @@
+package limbway.reports.data;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import limbway.model.parameter.Parameter;
+
+/** The record of a run: what is needed to make it again, without anything that the clock or machine decides. */
+final class RunRecord {
+
+    private RunRecord() {}
+
+    static String json(RunInfo info) {
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put("scenario", info.scenario());
+        root.put("title", info.title());
+        root.put("sha256", info.sha256Hex());
+        root.put("layout", info.layout());
+        root.put("other_layouts", info.otherLayouts());
+        root.put("seed", info.settings().seed());
+        root.put("replications", info.settings().replications());
+        root.put("finished_replications", info.finishedReplications());
+        root.put("days", info.settings().days());
+        root.put("date", info.settings().date().toString());
+        root.put("threshold_m", info.thresholdM());
+        root.put("limbway", info.limbwayVersion());
+        root.put("java", info.javaVersion());
+        root.put("notes", info.notes());
+        List<Object> parameters = new ArrayList<>();
+        for (Parameter parameter : info.parameters()) {
+            Map<String, Object> object = new LinkedHashMap<>();
+            object.put("name", parameter.name());
+            object.put("meaning", parameter.meaning());
+            object.put("unit", parameter.unit());
+            object.put("value", parameter.value());
+            object.put("low", parameter.low());
+            object.put("high", parameter.high());
+            object.put("standing", parameter.standing().word());
+            object.put("source", parameter.source());
+            parameters.add(object);
+        }
+        root.put("parameters", parameters);
+        return Json.text(root);
+    }
+}

@@ -1,0 +1,181 @@
+package limbway.scenarios;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.StreamSupport;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import limbway.model.body.BodyCatalogue;
+import limbway.model.enclosure.Material;
+import limbway.scenarios.entry.Form;
+import limbway.scenarios.entry.Quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+/** The schema that editors use and the reader accept the same keys, ranges and words. */
+class SchemaTest {
+
+    private static final JsonNode JSON = json();
+    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(JSON);
+
+    private static JsonNode json() {
+        try (InputStream stream = ScenarioReader.class.getResourceAsStream("scenario.schema.json")) {
+            return new ObjectMapper().readTree(stream);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<Error> errors(String yaml) {
+        return SCHEMA.validate(yaml, InputFormat.YAML);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"yard.yaml", "forest.yaml"})
+    void everyExampleIsValid(String example) {
+        assertEquals(List.of(), errors(Examples.text(example)));
+    }
+
+    @Test
+    void theSmallYardIsValid() {
+        assertEquals(List.of(), errors(SmallYard.TEXT));
+    }
+
+    /** One list from the reader's forms, one from the schema, entry by entry. */
+    @Test
+    void readerAndSchemaKnowTheSameKeys() {
+        Map<String, TreeSet<String>> ofReader = new TreeMap<>();
+        Map<String, TreeSet<String>> ofSchema = new TreeMap<>();
+        for (Form form : Form.values()) {
+            JsonNode definition = form == Form.SCENARIO ? JSON : JSON.at("/$defs/" + form.word());
+            ofReader.put(form.word(), new TreeSet<>(form.keys()));
+            ofReader.put(form.word() + " must have", new TreeSet<>(form.required()));
+            ofSchema.put(form.word(), new TreeSet<>(keysOf(definition.path("properties"))));
+            ofSchema.put(form.word() + " must have", new TreeSet<>(textsOf(definition.path("required"))));
+        }
+        assertEquals(ofReader, ofSchema);
+    }
+
+    @Test
+    void everyObjectOfTheSchemaBelongsToAFormOfTheReader() {
+        List<String> objects = new ArrayList<>();
+        JSON.path("$defs").properties().forEach(definition -> {
+            if (definition.getValue().path("type").asText().equals("object")) {
+                objects.add(definition.getKey());
+            }
+        });
+        List<String> forms = new ArrayList<>();
+        for (Form form : Form.values()) {
+            if (form != Form.SCENARIO) {
+                forms.add(form.word());
+            }
+        }
+        assertEquals(new TreeSet<>(forms), new TreeSet<>(objects));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Quantity.class)
+    void readerAndSchemaKnowTheSameRanges(Quantity quantity) {
+        String name =
+                "/$defs/quantity-" + quantity.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        JsonNode definition = JSON.at(name);
+        assertTrue(definition.isObject(), name);
+        if (quantity.unit().equals("%")) {
+            return; // a percentage is text, which JSON Schema gives no range
+        }
+        JsonNode number = definition.has("anyOf") ? definition.at("/anyOf/0") : definition;
+        assertEquals(quantity.least(), number.path("minimum").asDouble());
+        assertEquals(quantity.most(), number.path("maximum").asDouble());
+        assertTrue(definition.path("description").asText().length() > 5);
+    }
+
+    @Test
+    void readerAndSchemaKnowTheSameWords() {
+        List<String> materials = new ArrayList<>();
+        for (Material material : Material.values()) {
+            materials.add(material.word());
+        }
+        assertEquals(materials, textsOf(JSON.at("/$defs/material/enum")));
+        assertEquals(BodyCatalogue.standard().names(), textsOf(JSON.at("/$defs/animal/properties/body/enum")));
+    }
+
+    @Test
+    void everyKeyIsDescribed() {
+        for (Form form : Form.values()) {
+            JsonNode definition = form == Form.SCENARIO ? JSON : JSON.at("/$defs/" + form.word());
+            assertFalse(definition.path("description").asText().isEmpty(), form.word());
+            definition.path("properties").properties().forEach(property -> {
+                String reference = property.getValue().path("$ref").asText().replace("#", "");
+                JsonNode target = reference.isEmpty() ? property.getValue() : JSON.at(reference);
+                assertTrue(
+                        property.getValue().has("description") || target.has("description"),
+                        form.word() + ": " + property.getKey());
+            });
+        }
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "title: Small yard | titel: Small yard",
+                "latitude: 1.5 | latitude: 91",
+                "diameter: 0.05 | diameter: 50 mm",
+                "diameter: 0.05 | diameter: 90",
+                "sag: 5 % | sag: 5",
+                "pole: mast-1 | pol: mast-1",
+                "at: [6, 5] | at: [6]",
+                "material: timber | material: galvanized steel",
+                "size: [2.0, 1.5] | size: 2.0",
+                "portions: 4 at once | portions: many",
+                "on: deck-1 | on: somewhere on deck-1",
+                "on: deck-1 | on: 'deck-1, at: [1, 1, 1]'",
+                "body: adult female | body: adult femal",
+                "at: 08:00 | at: 25:00",
+                "energy-kj: 2400 | energy-kj: none",
+                "energy-kj: 2400 | energy: 2400",
+                "name: high | name: as drawn",
+                "{move: hatch | {moved: hatch"
+            })
+    void mistakesOfStructureAreFoundByBoth(String piece, String by) {
+        String text = SmallYard.TEXT.replace(piece, by);
+        assertFalse(text.equals(SmallYard.TEXT), piece);
+        assertFalse(errors(text).isEmpty(), "the schema accepts " + by);
+        assertInstanceOf(Reading.Refused.class, SmallYard.read(text), "the reader accepts " + by);
+    }
+
+    private static List<String> keysOf(JsonNode object) {
+        List<String> keys = new ArrayList<>();
+        object.fieldNames().forEachRemaining(keys::add);
+        return keys;
+    }
+
+    private static List<String> textsOf(JsonNode array) {
+        return StreamSupport.stream(array.spliterator(), false)
+                .map(JsonNode::asText)
+                .toList();
+    }
+}

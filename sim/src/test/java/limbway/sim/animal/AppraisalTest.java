@@ -1,0 +1,88 @@
+package limbway.sim.animal;
+
+import org.junit.jupiter.api.Test;
+
+import limbway.model.enclosure.ResourceKind;
+import limbway.sim.Yard;
+import limbway.sim.chance.Chance;
+import limbway.sim.habitat.Habitat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+/** Choices without noise, which can be told beforehand. */
+class AppraisalTest {
+
+    private static final int NEST = 0;
+    private static final int NEAR = 1;
+    private static final int FAR = 2;
+    private static final int HATCH = 3;
+    private static final long NOON_MS = 12 * 3_600_000;
+    private static final long EVENING_MS = 18 * 3_600_000;
+
+    private final Habitat habitat = new Yard()
+            .at("nest", ResourceKind.NEST, 5, 10, 0, 1)
+            .at("near", ResourceKind.WATER, 10, 10, 0, 1)
+            .at("far", ResourceKind.WATER, 25, 10, 0, 1)
+            .at("hatch", ResourceKind.FOOD, 15, 10, 0, 1)
+            .animal("A", "adult female", 1)
+            .build();
+    private final DaySettings settings = DaySettings.standard().with(new ChoiceSettings(120, 1, 0, 0.02, 0.1));
+    private final Stalls stalls = new Stalls(habitat.graph().resources());
+    private final Nights nights = new Nights(habitat.graph().resources(), stalls);
+    private final Ape ape = inItsNest();
+
+    private Ape inItsNest() {
+        var animal = habitat.animals().get(0);
+        var passages = habitat.passages(animal.body());
+        Physiology body = Physiology.of(animal.body(), 1.6, settings);
+        Needs needs = new Needs(body, settings.needs(), 0);
+        Outlook outlook = new Outlook(passages, 4, body, settings.choice());
+        Ape built = new Ape(0, animal, body, outlook, needs, new Chance(1, 1), 4);
+        built.arrive(NEST, passages.startAt(habitat.graph().useHolds(NEST)[0]));
+        stalls.own(built, NEST);
+        return built;
+    }
+
+    private int choice(long nowMs) {
+        return new Appraisal(habitat.graph().resources(), settings).choose(ape, stalls, nights, nowMs, EVENING_MS, 1);
+    }
+
+    @Test
+    void whoNeedsNothingStaysInItsRestingPlace() {
+        assertEquals(NEST, choice(NOON_MS));
+    }
+
+    @Test
+    void whoIsThirstyGoesToTheNearerWaterAndFartherOnlyWhenItKeepsAwayFromThat() {
+        ape.needs().drink(-ape.body().thirstiestMl());
+        assertEquals(NEAR, choice(NOON_MS));
+        ape.bar(NEAR, NOON_MS + 1);
+        assertEquals(FAR, choice(NOON_MS));
+        assertEquals(NEAR, choice(NOON_MS + 1));
+    }
+
+    @Test
+    void foodIsGoneToOnlyWhereTheAnimalBelievesItLies() {
+        ape.needs().spend(ape.body().hungriestJ());
+        assertEquals(NEST, choice(NOON_MS));
+        ape.believe(HATCH, ape.body().hungriestJ());
+        assertEquals(HATCH, choice(NOON_MS));
+    }
+
+    @Test
+    void theMorePressingNeedWins() {
+        ape.needs().spend(0.5 * ape.body().hungriestJ());
+        ape.needs().drink(-ape.body().thirstiestMl());
+        ape.believe(HATCH, ape.body().hungriestJ());
+        assertEquals(NEAR, choice(NOON_MS));
+    }
+
+    /** The far water is 20 m from the nest: at 0.7 m/s 29 s there and 29 s back. */
+    @Test
+    void aPlaceTooFarToBeBackInTimeIsNoChoice() {
+        ape.needs().drink(-ape.body().thirstiestMl());
+        ape.bar(NEAR, EVENING_MS);
+        assertEquals(FAR, choice(EVENING_MS - 60_000));
+        assertEquals(NEST, choice(EVENING_MS - 55_000));
+    }
+}
