@@ -56,7 +56,8 @@ final class Effect {
             Map.entry("allometry.height-stress", "heights of trees read from a table"),
             Map.entry("allometry.crown-radius-factor", "which crowns touch or come within reach"),
             Map.entry("allometry.crown-radius-exponent", "which crowns touch or come within reach"),
-            Map.entry("allometry.crown-base-share", "heights at which crowns are entered")));
+            Map.entry("allometry.crown-base-share", "heights at which crowns are entered"),
+            Map.entry("report.elevated-threshold", "share of waking time spent up high; nothing else")));
 
     private Effect() {}
 

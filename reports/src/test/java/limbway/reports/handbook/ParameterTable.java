@@ -12,6 +12,7 @@ import limbway.model.graph.GraphSettings;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 import limbway.model.route.ChoiceSharpness;
+import limbway.reports.measure.ElevatedTime;
 import limbway.scenarios.entry.AnimalReader;
 import limbway.scenarios.survey.Allometry;
 import limbway.sim.animal.DaySettings;
@@ -53,6 +54,7 @@ final class ParameterTable {
         all.addAll(ChoiceSharpness.standard().parameters());
         all.addAll(DaySettings.standard().parameters());
         all.addAll(Allometry.with(Map.of()).parameters());
+        all.add(ElevatedTime.parameter(ElevatedTime.STANDARD_THRESHOLD_M));
         return all;
     }
 
