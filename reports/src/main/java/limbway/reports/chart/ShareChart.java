@@ -72,17 +72,14 @@ public final class ShareChart {
                 Optional<Interval> interval = share.by(aspect);
                 double mean = interval.map(i -> 100 * i.mean()).orElse(Double.NaN);
                 double half = interval.map(i -> 100 * i.halfWidth().orElse(0)).orElse(Double.NaN);
-                data.add(mean, half, "by " + aspect.word(), label);
+                data.add(mean, half, series(aspect), label);
                 row.add(interval.map(i -> IntervalText.percent(i.mean(), i.lo(), i.hi()))
                         .orElse("no travel"));
             }
             table.add(row);
         });
-        CategoryPlot plot = Axes.plot(
-                data,
-                Axes.names(),
-                Axes.percent("share of travel off the ground [%]; beside the names: by distance"),
-                renderer());
+        CategoryPlot plot =
+                Axes.plot(data, Axes.names(), Axes.percent("share of travel off the ground [%]"), renderer());
         return new Picture(
                 id,
                 title,
@@ -92,6 +89,11 @@ public final class ShareChart {
                 FRAME_PX + ROW_PX * shares.size(),
                 Axes.painter(plot, true),
                 new DataTable(List.of("who or what", "by distance", "by time", "by energy"), table));
+    }
+
+    private static String series(Aspect aspect) {
+        String name = "by " + aspect.word();
+        return aspect == Aspect.DISTANCE ? name + " (the number beside the name)" : name;
     }
 
     static StatisticalLineAndShapeRenderer renderer() {
