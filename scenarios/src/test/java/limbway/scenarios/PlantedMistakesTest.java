@@ -71,7 +71,7 @@ class PlantedMistakesTest {
                   allowed  0.1 m to 100 m
                   mend     correct the number
 
-                yard.yaml:7:45: to of rope "rope-1" names an unknown support "mast-3"
+                yard.yaml:7:45: end of rope "rope-1" names an unknown support "mast-3"
                   allowed  mast-1, mast-2, rope-1
                   mend     did you mean "mast-1"?
 
@@ -98,7 +98,7 @@ class PlantedMistakesTest {
                   found    the first is at yard.yaml:10:12
                   mend     give each its own name
 
-                yard.yaml:13:21: unknown body "adult femal" of animal
+                yard.yaml:13:21: unknown body "adult femal" of animal "A"
                   allowed  flanged male, adult female, adolescent, juvenile
                   mend     did you mean "adult female"?
 
@@ -106,14 +106,14 @@ class PlantedMistakesTest {
                   allowed  hatch
                   mend     did you mean "hatch"?
 
-                yard.yaml:15:23: at of feed "hatsh" is no time of the day
+                yard.yaml:15:23: time of feed "hatsh" is no time of the day
                   found    "25:00"
                   allowed  00:00 to 23:59, one or a list
                   mend     write hours and minutes, for example "08:30"
 
                 yard.yaml:15:43: energy-kj of feed "hatsh" is not a number
                   found    "1e400"
-                  allowed  1 kJ to 200000 kJ
+                  allowed  10 kJ to 200000 kJ
 
                 17 problems
                 """, Examples.refusal(SmallYard.read(broken)));
@@ -170,17 +170,17 @@ class PlantedMistakesTest {
                           mend     let it end somewhere else
                         """),
                 Arguments.of("to: mast-2 at 6.0", "to: rope-1 middle", """
-                        yard.yaml:9:45: to of rope "rope-1" closes a ring: each hangs on the next
+                        yard.yaml:9:45: end of rope "rope-1" closes a ring: each hangs on the next
                           found    rope-1 and again rope-1
                           mend     let one of them stand on the ground or hang on something else
                         """),
                 Arguments.of("to: mast-2 at 6.0", "to: mast-2", """
-                        yard.yaml:9:45: to of rope "rope-1" does not say where on pole "mast-2"
+                        yard.yaml:9:45: end of rope "rope-1" does not say where on pole "mast-2"
                           allowed  a height above the ground, or top
                           mend     for example: mast-2 at 3.5
                         """),
                 Arguments.of("to: mast-2 at 6.0", "to: mast-2 somewhere", """
-                        yard.yaml:9:45: to of rope "rope-1" is no place
+                        yard.yaml:9:45: end of rope "rope-1" is no place
                           found    "mast-2 somewhere"
                           allowed  [x, y, z], or words such as: mast-1 at 6.5, mast-1 top, rope-1 middle, rope-1 at 50 %, deck-1
                         """),
@@ -191,7 +191,7 @@ class PlantedMistakesTest {
                         """),
                 Arguments.of("on: deck-1}", "on: hatch}", """
                         yard.yaml:13:24: place of nest "nest-1" names an unknown support "hatch"
-                          found    "hatch" is food, which carries nothing
+                          found    "hatch" is declared as food, which carries nothing
                           allowed  mast-1, mast-2, rope-1, deck-1
                         """),
                 Arguments.of("on: deck-1}", "on: deck-1, at: [1, 1, 0]}", """
@@ -200,7 +200,7 @@ class PlantedMistakesTest {
                           allowed  at: [x, y, z], or on: words such as mast-2 at 5.5
                         """),
                 Arguments.of("feed: hatch", "feed: nest-1", """
-                        yard.yaml:17:12: only food can be put out, "nest-1" is nest
+                        yard.yaml:17:12: "nest-1" cannot be fed, it is declared as nest
                           allowed  hatch
                         """),
                 Arguments.of("  - {name: A, body: adult female}", "  []", """
@@ -215,6 +215,30 @@ class PlantedMistakesTest {
                         yard.yaml:17:47: unknown key "portion" in feed "hatch"
                           allowed  feed, at, energy-kj
                           mend     take it out
+                        """),
+                Arguments.of("energy-kj: 2400", "energy-kj: 2.4", """
+                        yard.yaml:17:41: energy-kj of feed "hatch" is outside what is plausible
+                          found    2.4 kJ
+                          allowed  10 kJ to 200000 kJ
+                          mend     did you mean 2400? (2.4 MJ)
+                        """),
+                Arguments.of("body: adult female", "body: adult female, mass: 38000", """
+                        yard.yaml:15:41: mass of animal "A" is outside what is plausible
+                          found    38000 kg
+                          allowed  2 kg to 200 kg
+                          mend     did you mean 38? (38000 g)
+                        """),
+                Arguments.of("at: [6, 5], height: 7.0", "at: [6, 5], height: 700", """
+                        yard.yaml:7:40: height of pole "mast-1" is outside what is plausible
+                          found    700 m
+                          allowed  0.1 m to 100 m
+                          mend     did you mean 7? (700 cm)
+                        """),
+                Arguments.of("diameter: 0.05", "diameter: \"0,05\"", """
+                        yard.yaml:9:70: diameter of rope "rope-1" is not a number
+                          found    "0,05"
+                          allowed  0.005 m to 2 m
+                          mend     write a point, not a comma, before the decimals
                         """),
                 Arguments.of(", energy-kj: 2400", "", """
                         yard.yaml:17:5: feed "hatch" has no "energy-kj"
@@ -253,7 +277,7 @@ class PlantedMistakesTest {
                           mend     move or remove these too
                         """),
                 Arguments.of("[{alter: mast-2, height: 5}]", """
-                        yard.yaml:9:45: to of rope "rope-1" is above the top of pole "mast-2", in variant "high"
+                        yard.yaml:9:45: end of rope "rope-1" is above the top of pole "mast-2", in variant "high"
                           found    6 m
                           allowed  0 m to 5 m, declared at yard.yaml:19:28
                           mend     put it lower, or make mast-2 higher
@@ -287,6 +311,44 @@ class PlantedMistakesTest {
                         yard.yaml:20:12: a variant cannot be called "as drawn"
                           mend     this name means something else: take another
                         """));
+    }
+
+    @Test
+    void whatIsMissingAsAWholeIsToldOnce() {
+        assertEquals("""
+                yard.yaml:1:1: scenario has no "site"
+                  mend     add the line or the pair site: ...
+
+                yard.yaml:1:1: scenario has no "ground"
+                  mend     add the line or the pair ground: ...
+
+                yard.yaml:1:1: scenario has no "resources"
+                  mend     add the line or the pair resources: ...
+
+                yard.yaml:1:1: scenario has no "keepers"
+                  mend     add the line or the pair keepers: ...
+
+                yard.yaml:2:10: animals is not a list
+                  found    "none"
+                  allowed  lines that begin with a dash, or a list in square brackets
+
+                5 problems
+                """, Examples.refusal(SmallYard.read("title: Nothing\nanimals: none\n")));
+    }
+
+    @Test
+    void aMistakeOfTheBaseIsNotToldAgainForAVariantThatMovesIt() {
+        String broken = SmallYard.TEXT
+                .replace(
+                        "height: 7.0, diameter: 0.10, material: timber}\n  - {rope",
+                        "diameter: 0.10, material: timber}\n  - {rope")
+                .replace("[{move: hatch, on: mast-2 at 5.5}]", "[{move: mast-2, at: [16, 6]}]");
+        assertEquals("""
+                yard.yaml:8:5: pole "mast-2" has no "height"
+                  mend     add the line or the pair height: ...
+
+                1 problem
+                """, Examples.refusal(SmallYard.read(broken)));
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Support;
+import limbway.model.parameter.Parameter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -65,6 +66,9 @@ class SurveyTest {
         assertEquals(7, enclosure.crowns().get(0).baseZM());
         assertEquals(14, enclosure.crowns().get(0).topZM());
         assertEquals(0.2, enclosure.supports().get(3).diameterM());
+        assertEquals(
+                List.of("allometry.crown-base-share"),
+                read.parameters().stream().map(Parameter::name).toList());
     }
 
     @Test

@@ -117,9 +117,9 @@ class VariantsTest {
                         new Feeding("hatch", LocalTime.of(16, 0), 1000)),
                 changed);
         List<Feeding> other = variant(
-                        "[{add: {food: tray, at: [1, 1, 0]}}, {unfeed: hatch}, {feed: tray, at: 12:00, energy-kj: 9}]")
+                        "[{add: {food: tray, at: [1, 1, 0]}}, {unfeed: hatch}, {feed: tray, at: 12:00, energy-kj: 90}]")
                 .feedings();
-        assertEquals(List.of(new Feeding("tray", LocalTime.NOON, 9)), other);
+        assertEquals(List.of(new Feeding("tray", LocalTime.NOON, 90)), other);
     }
 
     /** Span 10 m in plan, sag 6 %: 0.6 m below the straight line at the middle, which is at height 5. */

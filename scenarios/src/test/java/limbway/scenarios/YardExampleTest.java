@@ -1,11 +1,14 @@
 package limbway.scenarios;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 
 import limbway.model.body.Body;
 import limbway.model.enclosure.Support;
@@ -28,8 +31,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** The demo yard shows what its variants claim, asked of the route graph itself. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS) // so that each graph is compiled once
 class YardExampleTest {
 
+    private final Map<String, RouteGraph> graphs = new LinkedHashMap<>();
     private final Study study = Examples.read("yard.yaml").study();
 
     @Test
@@ -149,8 +154,10 @@ class YardExampleTest {
     }
 
     private Routes routes(String variant, Body body) {
-        RouteGraph graph = RouteGraph.compile(
-                study.find(variant).orElseThrow().enclosure(), GraphSettings.forBodies(study.bodies()));
+        RouteGraph graph = graphs.computeIfAbsent(
+                variant,
+                name -> RouteGraph.compile(
+                        study.find(name).orElseThrow().enclosure(), GraphSettings.forBodies(study.bodies())));
         return new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
     }
 }

@@ -13,6 +13,9 @@ import limbway.sim.journal.Journal;
 import limbway.sim.journal.Stay;
 import limbway.sim.journal.Trip;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.fail;
+
 /** Runs for tests, always under the strict audit. */
 public final class Runs {
 
@@ -49,5 +52,29 @@ public final class Runs {
         double off =
                 journal.trips().stream().mapToDouble(t -> t.way().offGroundM()).sum();
         return off / all;
+    }
+
+    /** Fails at the first difference, and prints no more than that. */
+    public static void assertAlike(List<?> expected, List<?> found) {
+        for (int i = 0; i < Math.min(expected.size(), found.size()); i++) {
+            if (!expected.get(i).equals(found.get(i))) {
+                fail("entry " + i + ": " + brief(expected.get(i)) + " became " + brief(found.get(i)));
+            }
+        }
+        assertEquals(expected.size(), found.size());
+    }
+
+    /** Fails at the first difference between two journals. */
+    public static void assertAlike(Journal expected, Journal found) {
+        assertEquals(expected.replication(), found.replication());
+        assertAlike(expected.trips(), found.trips());
+        assertAlike(expected.stays(), found.stays());
+        assertAlike(expected.reserves(), found.reserves());
+        assertAlike(expected.stocks(), found.stocks());
+    }
+
+    private static String brief(Object entry) {
+        String text = entry.toString();
+        return text.length() < 200 ? text : text.substring(0, 200) + " ...";
     }
 }

@@ -10,6 +10,7 @@ import limbway.model.body.BodyCatalogue;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 import limbway.model.study.Animal;
+import limbway.scenarios.format.ListNode;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.problem.Problem;
@@ -60,13 +61,13 @@ public final class AnimalReader {
         Group group = new Group(problems);
         boolean sound = true;
         for (MappingNode entry : entries) {
-            sound &= addTo(group, entry);
+            sound &= group.size() > MOST_ANIMALS || addTo(group, entry);
         }
         if (group.size() > MOST_ANIMALS) {
             problems.add(Problem.at(node.place(), "there are too many animals")
-                    .found(Integer.toString(group.size()))
+                    .found("more than " + MOST_ANIMALS)
                     .allowed("at most " + MOST_ANIMALS));
-        } else if (sound && group.size() == 0 && node.shown().equals("an empty list")) {
+        } else if (node instanceof ListNode list && list.items().isEmpty()) {
             problems.add(Problem.at(node.place(), "there are no animals")
                     .mend("add one, for example {name: Ana, body: adult female}"));
         }
@@ -79,9 +80,10 @@ public final class AnimalReader {
         OptionalDouble massKg = fields.number("mass", Quantity.MASS);
         boolean withInfant = fields.oneOf("with-infant", List.of("true", "false", "yes", "no"), "no")
                 .matches("true|yes");
-        if (withInfant
-                && fields.find("body").map(Node::shown).equals(Optional.of(Wording.quote(bodyName)))
-                && !bodyName.equals(MOTHER)) {
+        boolean known = fields.find("body")
+                .filter(body -> body.shown().equals(Wording.quote(bodyName)))
+                .isPresent();
+        if (withInfant && known && !bodyName.equals(MOTHER)) {
             fields.fault(Problem.at(fields.find("with-infant").orElse(entry).place(), "only a mother carries an infant")
                     .found(Wording.quote(bodyName))
                     .allowed(MOTHER));

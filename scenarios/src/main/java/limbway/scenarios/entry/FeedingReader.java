@@ -42,7 +42,7 @@ public final class FeedingReader {
     public Optional<FeedingEntry> read(MappingNode node) {
         Fields fields = Fields.of(node, Form.FEED, problems);
         ScalarNode resource = fields.placedWords("feed", "the name of a food place");
-        Optional<List<LocalTime>> times = fields.read("at", value -> times(value, "at of " + fields.what()));
+        Optional<List<LocalTime>> times = fields.read("at", value -> times(value, "time of " + fields.what()));
         double energyKj = fields.number(Quantity.ENERGY);
         return fields.build(() -> new FeedingEntry(resource, times.orElseThrow(), energyKj));
     }

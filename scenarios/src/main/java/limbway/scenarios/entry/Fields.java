@@ -54,7 +54,8 @@ public final class Fields {
      * @return its fields
      */
     public static Fields of(MappingNode node, Form form, Problems problems) {
-        String name = node.find(form.word())
+        String nameKey = form.keys().contains("name") ? "name" : form.word();
+        String name = node.find(nameKey)
                 .filter(ScalarNode.class::isInstance)
                 .map(scalar -> " " + scalar.shown())
                 .orElse("");

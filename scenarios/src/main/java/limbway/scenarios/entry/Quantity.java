@@ -56,7 +56,7 @@ public enum Quantity {
     /** Animals of one entry. */
     COUNT("count", "", 1, 50, 1, 20),
     /** Energy of one feeding. */
-    ENERGY("energy-kj", "kJ", 1, 200000, 50, 60000),
+    ENERGY("energy-kj", "kJ", 10, 200000, 50, 60000),
     /** Trees kept of a survey. */
     TALLEST("tallest", "", 1, 20000, 1, 20000),
     /** Height of the lowest branches of a surveyed tree as a share of its height. */

@@ -18,6 +18,20 @@ public final class References {
     private References() {}
 
     /**
+     * What a key that says a place is called in messages.
+     *
+     * @param key one of from, to, on, at
+     * @return start, end or place
+     */
+    public static String label(String key) {
+        return switch (key) {
+            case "from" -> "start";
+            case "to" -> "end";
+            default -> "place";
+        };
+    }
+
+    /**
      * The supports and platforms that an entry names as its places.
      *
      * @param entry any entry under supports or resources

@@ -51,7 +51,7 @@ public final class ResourceReader {
                     .allowed("at: [x, y, z], or on: words such as mast-2 at 5.5"));
         }
         String key = used.isEmpty() ? "at" : used.get(0);
-        Optional<PlaceWords> where = fields.read(key, value -> places.anywhere(value, key + " of " + fields.what()));
+        Optional<PlaceWords> where = fields.read(key, value -> places.anywhere(value, "place of " + fields.what()));
         int stalls = stalls(fields, kind);
         return fields.build(
                 () -> new ResourceEntry(id, fields.what(), fields.place(), kind, where.orElseThrow(), stalls));

@@ -65,7 +65,7 @@ public final class SupportReader {
     }
 
     private Optional<Upright> upright(Fields fields, String id, SupportKind kind, Quantity thickness, Material usual) {
-        Optional<Coordinates> foot = fields.read("at", node -> places.coordinates(node, "at of " + fields.what(), 2));
+        Optional<Coordinates> foot = fields.read("at", node -> places.coordinates(node, "foot of " + fields.what(), 2));
         double heightM = fields.number(Quantity.HEIGHT);
         double diameterM = fields.number(thickness);
         Material material = fields.material(usual);
@@ -117,8 +117,8 @@ public final class SupportReader {
     }
 
     private Optional<Span> span(Fields fields, String id, SupportKind kind, Material usual) {
-        Optional<PlaceWords> from = fields.read("from", node -> places.anywhere(node, "from of " + fields.what()));
-        Optional<PlaceWords> to = fields.read("to", node -> places.anywhere(node, "to of " + fields.what()));
+        Optional<PlaceWords> from = fields.read("from", node -> places.anywhere(node, "start of " + fields.what()));
+        Optional<PlaceWords> to = fields.read("to", node -> places.anywhere(node, "end of " + fields.what()));
         double diameterM = fields.number(Quantity.DIAMETER);
         double sag =
                 kind == SupportKind.ROPE ? fields.number("sag", Quantity.SAG).orElse(USUAL_SAG_PERCENT) : 0;
@@ -161,7 +161,7 @@ public final class SupportReader {
     private Optional<DeckBySize> deckBySize(Fields fields, String id, String key) {
         refuse(fields, List.of("height"), "where \"" + key + "\" says the height");
         require(fields, "size", "[2.0, 1.5]");
-        String where = key + " of " + fields.what();
+        String where = "place of " + fields.what();
         Optional<PlaceWords> middle = fields.read(key, node -> places.anywhere(node, where));
         List<Quantity> sides = List.of(Quantity.SIDE, Quantity.SIDE);
         Optional<double[]> size = fields.read(

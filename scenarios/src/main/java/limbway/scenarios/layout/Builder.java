@@ -130,8 +130,8 @@ final class Builder {
     }
 
     private Optional<Built> span(Span span) {
-        Optional<Located> from = locate(span.from(), "from of " + span.what());
-        Optional<Located> to = locate(span.to(), "to of " + span.what());
+        Optional<Located> from = locate(span.from(), "start of " + span.what());
+        Optional<Located> to = locate(span.to(), "end of " + span.what());
         if (from.isEmpty() || to.isEmpty()) {
             return Optional.empty();
         }

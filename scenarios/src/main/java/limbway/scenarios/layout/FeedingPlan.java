@@ -33,13 +33,7 @@ final class FeedingPlan {
 
     /** The feedings in order of time; those of one time in the order of the file. */
     List<Feeding> read(Sheet sheet) {
-        if (names.resourceNames(Form.FOOD).isEmpty()) {
-            problems.add(Problem.at(sheet.resourcesPlace(), "there is no food place")
-                    .mend("add one to resources, for example {food: hatch, at: [28, 10, 0]}"));
-        } else if (sheet.keepers().isEmpty()) {
-            problems.add(Problem.at(sheet.keepersPlace(), "nobody puts out food")
-                    .mend("add a feeding to keepers, for example {feed: hatch, at: \"08:00\", energy-kj: 2400}"));
-        }
+        reportWhatIsMissing(sheet);
         List<Feeding> feedings = new ArrayList<>();
         Set<Serving> servings = new LinkedHashSet<>();
         for (MappingNode node : sheet.keepers()) {
@@ -62,13 +56,26 @@ final class FeedingPlan {
         return feedings;
     }
 
+    /** A list that is missing or is none was told already; that it holds no food needs no second message. */
+    private void reportWhatIsMissing(Sheet sheet) {
+        if (names.resourceNames(Form.FOOD).isEmpty()) {
+            if (!problems.isKnownAt(sheet.resourcesPlace())) {
+                problems.add(Problem.at(sheet.resourcesPlace(), "there is no food place")
+                        .mend("add one to resources, for example {food: hatch, at: [28, 10, 0]}"));
+            }
+        } else if (sheet.keepers().isEmpty() && !problems.isKnownAt(sheet.keepersPlace())) {
+            problems.add(Problem.at(sheet.keepersPlace(), "nobody puts out food")
+                    .mend("add a feeding to keepers, for example {feed: hatch, at: \"08:00\", energy-kj: 2400}"));
+        }
+    }
+
     private boolean isFood(ScalarNode name) {
         Optional<Form> kind = names.resourceKind(name.text());
         if (kind.equals(Optional.of(Form.FOOD)) || names.isGone(name.text())) {
             return true;
         }
         List<String> food = names.resourceNames(Form.FOOD);
-        String headline = kind.map(form -> "only food can be put out, " + name.shown() + " is " + form.word())
+        String headline = kind.map(form -> name.shown() + " cannot be fed, it is declared as " + form.word())
                 .orElse("there is no food place " + name.shown());
         problems.add(Problem.at(name.place(), headline)
                 .allowed(Wording.list(food))

@@ -47,8 +47,8 @@ final class GroundRules {
     private void checkEdges(Built built) {
         SupportEntry entry = built.entry();
         if (entry instanceof Span span) {
-            checkEnd(span.from(), "from of " + span.what());
-            checkEnd(span.to(), "to of " + span.what());
+            checkEnd(span.from(), "start of " + span.what());
+            checkEnd(span.to(), "end of " + span.what());
         } else if (built instanceof Built.Deck deck && !hangsOnMisplaced(entry)) {
             for (Corner corner : deck.platform().outline().corners()) {
                 if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))) {

@@ -66,8 +66,8 @@ final class Names {
             }
         }
         obstacles.forEach(obstacle -> names.checkObstacle(obstacle, problems));
-        names.broken.forEach((entry, what) ->
-                References.in(entry).forEach((key, words) -> names.checkSupport(words, key + " of " + what, problems)));
+        names.broken.forEach((entry, what) -> References.in(entry)
+                .forEach((key, words) -> names.checkSupport(words, References.label(key) + " of " + what, problems)));
         return names;
     }
 
@@ -115,7 +115,8 @@ final class Names {
         }
         if (!gone.contains(id)) {
             String found = resourceKinds.containsKey(id)
-                    ? Wording.quote(id) + " is " + resourceKinds.get(id).word() + ", which carries nothing"
+                    ? Wording.quote(id) + " is declared as "
+                            + resourceKinds.get(id).word() + ", which carries nothing"
                     : "";
             problems.add(Problem.at(words.place(), what + " names an unknown support " + Wording.quote(id))
                     .found(found)

@@ -16,6 +16,14 @@ public record Problem(Place place, String headline, String found, String allowed
     private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
     private static final Pattern FIGURE = Pattern.compile("\\d+(\\.\\d+)?");
 
+    /** Keeps each part on one line and free of control characters, which could play tricks with a terminal. */
+    public Problem {
+        headline = Wording.onOneLine(headline);
+        found = Wording.onOneLine(found);
+        allowed = Wording.onOneLine(allowed);
+        mend = Wording.onOneLine(mend);
+    }
+
     /**
      * A problem that says no more than what is wrong; add to it by {@link #found}, {@link #allowed} and {@link #mend}.
      *

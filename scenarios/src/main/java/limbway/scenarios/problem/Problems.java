@@ -36,17 +36,23 @@ public final class Problems {
      * @param variant its name
      */
     public void addThoseOnlyIn(Problems others, String variant) {
-        // what is said without naming anything, such as "nobody puts out food", is no news in a variant
-        Set<String> general = found.keySet().stream()
-                .map(Spot::headline)
-                .filter(headline -> !headline.contains("\""))
-                .collect(Collectors.toUnmodifiableSet());
-        for (Map.Entry<Spot, Problem> other : others.found.entrySet()) {
-            if (!found.containsKey(other.getKey())
-                    && !general.contains(other.getKey().headline())) {
-                add(other.getValue().inVariant(variant));
+        // the same words elsewhere are the same mistake, seen again through a change
+        Set<String> known = found.keySet().stream().map(Spot::headline).collect(Collectors.toUnmodifiableSet());
+        for (Problem other : others.found.values()) {
+            if (!known.contains(other.headline())) {
+                add(other.inVariant(variant));
             }
         }
+    }
+
+    /**
+     * Whether a mistake is known at a place, so that what follows from it need not be told.
+     *
+     * @param place where
+     * @return true if there is one
+     */
+    public boolean isKnownAt(Place place) {
+        return found.keySet().stream().anyMatch(spot -> spot.place().equals(place));
     }
 
     /**

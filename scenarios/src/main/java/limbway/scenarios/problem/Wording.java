@@ -3,12 +3,15 @@ package limbway.scenarios.problem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
+import java.util.regex.Pattern;
 
 /** How words and numbers from a file are shown in messages. */
 public final class Wording {
 
     private static final int LONGEST = 60;
+    private static final int LONGEST_LINE = 600;
     private static final int MOST_NAMED = 12;
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
 
     private Wording() {}
 
@@ -28,6 +31,19 @@ public final class Wording {
             shown.append('…');
         }
         return shown.append('"').toString();
+    }
+
+    /**
+     * Text without line ends or control characters, cut where it is very long.
+     *
+     * @param text any text
+     * @return text for one line of a message
+     */
+    static String onOneLine(String text) {
+        String cut = text.length() > LONGEST_LINE ? text.substring(0, LONGEST_LINE) + "…" : text;
+        return cut.codePoints().anyMatch(Character::isISOControl)
+                ? CONTROL.matcher(cut).replaceAll(" ")
+                : cut;
     }
 
     /**

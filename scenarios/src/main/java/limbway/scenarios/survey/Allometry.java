@@ -3,6 +3,7 @@ package limbway.scenarios.survey;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 import limbway.model.parameter.Parameter;
 
@@ -85,12 +86,14 @@ public final class Allometry {
     }
 
     /**
-     * All coefficients in use.
+     * The coefficients in use.
      *
+     * @param used which of them took part
      * @return parameters in the order of {@link Coefficient}
      */
-    public List<Parameter> parameters() {
+    public List<Parameter> parameters(Predicate<Coefficient> used) {
         return values.entrySet().stream()
+                .filter(entry -> used.test(entry.getKey()))
                 .map(entry -> entry.getKey().usual().withValue(entry.getValue()))
                 .toList();
     }

@@ -93,9 +93,19 @@ public final class SurveyReader {
                     List<Stem> trees = map.trees(kept == 0 ? OptionalInt.empty() : OptionalInt.of(kept));
                     return new Survey(
                             trees.stream().map(stem -> stem.toEntry(prefix)).toList(),
-                            allometry.get().parameters(),
+                            allometry.get().parameters(c -> isUsed(c, columns.get())),
                             map.notes());
                 }));
+    }
+
+    private static boolean isUsed(Coefficient coefficient, Fields columns) {
+        return switch (coefficient) {
+            case HEIGHT_CONSTANT, HEIGHT_SLOPE, HEIGHT_CURVE, HEIGHT_STRESS ->
+                columns.find("height").isEmpty();
+            case CROWN_RADIUS_FACTOR, CROWN_RADIUS_EXPONENT ->
+                columns.find("crown-radius").isEmpty();
+            case CROWN_BASE_SHARE -> true;
+        };
     }
 
     private Optional<Allometry> allometry(MappingNode node) {

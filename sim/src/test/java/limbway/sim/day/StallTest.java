@@ -1,6 +1,5 @@
 package limbway.sim.day;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
@@ -67,9 +66,8 @@ class StallTest {
                 .allMatch(stay -> stay.endMs() - stay.startMs() <= 15 * 60_000));
     }
 
-    /** The stays that begin while all stalls of their place are taken. */
+    /** The first stay that begins while all stalls of its place are taken. */
     private static List<Stay> overfull(List<Stay> stays, List<Resource> resources) {
-        List<Stay> found = new ArrayList<>();
         List<Stay> using = stays.stream()
                 .filter(stay -> !stay.waiting()
                         && usesStall(stay, resources.get(stay.resource()).kind()))
@@ -82,10 +80,10 @@ class StallTest {
                             && stay.startMs() < other.endMs())
                     .count();
             if (others >= resources.get(stay.resource()).stalls()) {
-                found.add(stay);
+                return List.of(stay);
             }
         }
-        return found;
+        return List.of();
     }
 
     private static boolean usesStall(Stay stay, ResourceKind kind) {
