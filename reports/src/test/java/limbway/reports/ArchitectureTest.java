@@ -3,6 +3,7 @@ package limbway.reports;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
@@ -14,8 +15,19 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Holds the modules apart, and the packages of each free of cycles. */
-@AnalyzeClasses(packages = "limbway", importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(packages = "limbway", importOptions = ArchitectureTest.MainCode.class)
 class ArchitectureTest {
+
+    /** Leaves out tests, also where they come in a jar of their own. */
+    static final class MainCode implements ImportOption {
+
+        private final ImportOption noTests = new ImportOption.DoNotIncludeTests();
+
+        @Override
+        public boolean includes(Location location) {
+            return noTests.includes(location) && !location.contains("-tests.jar");
+        }
+    }
 
     @ArchTest
     static final ArchRule LAYERS = layeredArchitecture()
