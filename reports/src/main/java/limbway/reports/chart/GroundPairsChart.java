@@ -5,7 +5,7 @@ import java.util.List;
 
 import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
-import limbway.reports.measure.PairUse;
+import limbway.reports.measure.PairTotal;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 
@@ -25,24 +25,22 @@ public final class GroundPairsChart {
     public static Picture of(Measures measures) {
         List<Bars.Bar> bars = new ArrayList<>();
         List<List<String>> table = new ArrayList<>();
-        for (PairUse use : measures.groundUse().stream().limit(MOST_PAIRS).toList()) {
-            Interval metres = use.groundMPerDay();
-            String name = name(use);
+        for (PairTotal total :
+                measures.groundTotals().stream().limit(MOST_PAIRS).toList()) {
+            Interval metres = total.groundMPerDay();
+            String name = total.from() + " to " + total.to();
             bars.add(new Bars.Bar(name + ": " + Figures.path(metres.mean()), metres));
             table.add(List.of(name, IntervalText.amount(metres.mean(), metres.lo(), metres.hi(), 1, "m")));
         }
-        int left = measures.groundUse().size() - bars.size();
+        int left = measures.groundTotals().size() - bars.size();
         return new Picture(
                 "ground-by-pair",
-                "Metres on the ground a day, by trip" + (left > 0 ? " (" + left + " smaller ones left out)" : ""),
-                "Bars with 95 % intervals, one for each pair of places and kind of animal, longest on top.",
+                "Metres on the ground a day, all animals together"
+                        + (left > 0 ? " (" + left + " smaller ones left out)" : ""),
+                "Bars with 95 % intervals, one for each pair of places, longest on top.",
                 Style.WIDTH_PX,
-                Bars.heightPx(bars.size()) + 14 * bars.size(),
+                Bars.heightPx(bars.size()),
                 Bars.painter("on the ground [m/day]", bars, 1, Style.GROUND),
                 new DataTable(List.of("trip", "on the ground a day"), table));
-    }
-
-    static String name(PairUse use) {
-        return use.from() + " to " + use.to() + ", " + use.body().name();
     }
 }

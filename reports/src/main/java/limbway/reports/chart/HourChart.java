@@ -46,7 +46,7 @@ public final class HourChart {
         int first = hours.isEmpty() ? 6 : hours.get(0).hour();
         int last = hours.isEmpty() ? 18 : hours.get(hours.size() - 1).hour();
         for (int h = first; h <= last; h++) {
-            shares.add(Double.NaN, Double.NaN, SHARE, Integer.toString(h));
+            shares.add(null, null, SHARE, Integer.toString(h));
             metres.addValue(0, OFF_GROUND, Integer.toString(h));
             metres.addValue(0, GROUND, Integer.toString(h));
         }

@@ -41,7 +41,7 @@ public final class PictureFormat {
         return element.substring(0, end) + " role=\"img\" aria-labelledby=\"" + titleId + " " + descriptionId + "\">"
                 + "<title id=\"" + titleId + "\">" + Xml.escape(picture.title()) + "</title>"
                 + "<desc id=\"" + descriptionId + "\">" + Xml.escape(picture.description()) + "</desc>"
-                + element.substring(end + 1);
+                + FittedText.fit(element.substring(end + 1));
     }
 
     /**

@@ -20,6 +20,9 @@ import limbway.reports.words.IntervalText;
 /** Draws shares of travel off the ground as three marked points with their intervals. */
 public final class ShareChart {
 
+    /** Narrower than the others, because it stands beside the answer. */
+    private static final int WIDTH_PX = 620;
+
     private static final int ROW_PX = 52;
     private static final int FRAME_PX = 110;
 
@@ -70,28 +73,30 @@ public final class ShareChart {
             List<String> row = new ArrayList<>(List.of(name));
             for (Aspect aspect : Aspect.values()) {
                 Optional<Interval> interval = share.by(aspect);
-                double mean = interval.map(i -> 100 * i.mean()).orElse(Double.NaN);
-                double half = interval.map(i -> 100 * i.halfWidth().orElse(0)).orElse(Double.NaN);
-                data.add(mean, half, "by " + aspect.word(), label);
+                Double mean = interval.map(i -> 100 * i.mean()).orElse(null);
+                Double half = interval.map(i -> 100 * i.halfWidth().orElse(0)).orElse(null);
+                data.add(mean, half, series(aspect), label);
                 row.add(interval.map(i -> IntervalText.percent(i.mean(), i.lo(), i.hi()))
                         .orElse("no travel"));
             }
             table.add(row);
         });
-        CategoryPlot plot = Axes.plot(
-                data,
-                Axes.names(),
-                Axes.percent("share of travel off the ground [%]; beside the names: by distance"),
-                renderer());
+        CategoryPlot plot =
+                Axes.plot(data, Axes.names(), Axes.percent("share of travel off the ground [%]"), renderer());
         return new Picture(
                 id,
                 title,
                 "Points with 95 % intervals: circles by distance, squares by time, triangles by energy. "
                         + "The number beside each name is the share by distance.",
-                Style.WIDTH_PX,
+                WIDTH_PX,
                 FRAME_PX + ROW_PX * shares.size(),
                 Axes.painter(plot, true),
                 new DataTable(List.of("who or what", "by distance", "by time", "by energy"), table));
+    }
+
+    private static String series(Aspect aspect) {
+        String name = "by " + aspect.word();
+        return aspect == Aspect.DISTANCE ? name + " (the number beside the name)" : name;
     }
 
     static StatisticalLineAndShapeRenderer renderer() {

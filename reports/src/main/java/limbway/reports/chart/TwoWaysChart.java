@@ -60,7 +60,7 @@ public final class TwoWaysChart {
         double longestJ = 0;
         List<PairUse> uses = largest(measures.groundUse());
         for (PairUse use : uses) {
-            String name = GroundPairsChart.name(use);
+            String name = use.from() + " to " + use.to() + ", " + use.body().name();
             longestJ = Math.max(
                     longestJ,
                     add(

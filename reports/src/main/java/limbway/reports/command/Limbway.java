@@ -69,7 +69,7 @@ public final class Limbway implements Runnable {
         line.setOut(out).setErr(err);
         line.setParameterExceptionHandler(Mistakes::explain);
         line.setExecutionExceptionHandler(Mishaps::explain);
-        line.setUsageHelpWidth(100);
+        line.setUsageHelpWidth(110);
         line.setCaseInsensitiveEnumValuesAllowed(false);
         int code = line.execute(args);
         out.flush();

@@ -11,7 +11,8 @@ import limbway.sim.experiment.Outcome;
  * @param offGround shares of travel off the ground
  * @param elevated share of waking time above a height
  * @param heights waking time by height
- * @param groundUse pairs of resources between which the ground was used, most metres first
+ * @param groundUse pairs of resources between which a body used the ground, most metres first
+ * @param groundTotals pairs of resources between which the ground was used, all animals together, most metres first
  * @param energy accounts of the animals
  */
 public record Measures(
@@ -20,12 +21,14 @@ public record Measures(
         ElevatedTime elevated,
         List<HeightBand> heights,
         List<PairUse> groundUse,
+        List<PairTotal> groundTotals,
         List<AnimalEnergy> energy) {
 
     /** Keeps copies of the lists. */
     public Measures {
         heights = List.copyOf(heights);
         groundUse = List.copyOf(groundUse);
+        groundTotals = List.copyOf(groundTotals);
         energy = List.copyOf(energy);
     }
 
@@ -47,6 +50,7 @@ public record Measures(
                 ElevatedTime.of(outcome, thresholdM),
                 HeightBand.of(outcome),
                 GroundUse.of(outcome),
+                PairTotal.of(outcome),
                 AnimalEnergy.of(outcome));
     }
 

@@ -26,6 +26,7 @@ final class ReachAudit {
     private final Map<Body, GroundReasons> reasons;
     private final RouteGraph graph;
     private final List<Finding> findings = new ArrayList<>();
+    private final Map<GroundReason.NothingToHold, List<Body>> nothingToHold = new LinkedHashMap<>();
 
     ReachAudit(Habitat habitat, Map<Body, GroundReasons> reasons) {
         this.habitat = habitat;
@@ -46,6 +47,7 @@ final class ReachAudit {
             }
             overGroundOnly(routes, reached);
         }
+        nothingToHold.forEach(this::nothingToHold);
         return findings;
     }
 
@@ -129,6 +131,10 @@ final class ReachAudit {
     private void overGroundOnly(Body body, int resource, List<Integer> frame) {
         String name = graph.resources().get(resource).id();
         GroundReason reason = reasons.get(body).missing(frame.get(0), resource);
+        if (reason instanceof GroundReason.NothingToHold nothing) {
+            nothingToHold.computeIfAbsent(nothing, k -> new ArrayList<>()).add(body);
+            return;
+        }
         OptionalDouble figure = OptionalDouble.empty();
         String mend = "join " + name + " to the rest of the frame";
         if (reason instanceof GroundReason.Missing missing
@@ -138,9 +144,6 @@ final class ReachAudit {
                     + Figures.metres(body.gapReachM()) + " or less, for example with a rope";
         } else if (reason instanceof GroundReason.Missing) {
             mend = "replace the support that is too thick, or lead a rope past it";
-        } else if (reason instanceof GroundReason.NothingToHold nothing) {
-            figure = OptionalDouble.of(nothing.awayM());
-            mend = "hang " + nothing.resource() + " on a support or platform, or bring one to it";
         }
         findings.add(new Finding(
                 "ground-only",
@@ -152,6 +155,26 @@ final class ReachAudit {
                 Figures.one(body.name()) + " comes to " + name + " only over the ground from " + names(frame)
                         + ", because " + ReasonText.because(reason, body),
                 mend));
+    }
+
+    /** One finding for all bodies together, because what is missing is the same for each. */
+    private void nothingToHold(GroundReason.NothingToHold nothing, List<Body> bodies) {
+        boolean everyone = bodies.size() == habitat.bodies().size();
+        String who = everyone
+                ? "every animal"
+                : Figures.one(String.join(", ", bodies.stream().map(Body::name).toList()));
+        findings.add(new Finding(
+                "ground-only",
+                Weight.CAUTION,
+                nothing.resource(),
+                everyone
+                        ? ""
+                        : String.join(", ", bodies.stream().map(Body::name).toList()),
+                OptionalDouble.of(nothing.awayM()),
+                "m",
+                who + " comes to " + nothing.resource() + " only over the ground, because "
+                        + ReasonText.because(nothing, bodies.get(0)),
+                "hang " + nothing.resource() + " on a support or platform, or bring one to it"));
     }
 
     private String names(List<Integer> resources) {

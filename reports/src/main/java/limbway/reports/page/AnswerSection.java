@@ -27,15 +27,16 @@ final class AnswerSection {
         html.open("div class=\"first\"").open("div");
         html.element(
                 "p class=\"big\"",
-                distance.map(share -> Figures.percent(share.mean())).orElse("no travel"));
+                distance.map(share -> Figures.percent(share.mean()) + " off the ground")
+                        .orElse("no travel"));
         html.element("p class=\"answer\"", answer(report, distance));
         ground(html, measures);
         ElevatedTime elevated = measures.elevated();
         html.paragraph("Awake, the animals spend " + Phrases.share(elevated.share()) + " of their time more than "
                 + Figures.metres(elevated.thresholdM()) + " above the ground.");
-        html.paragraph(PageText.TWO_NUMBERS);
-        html.close("div").figure(drawing(measures)).close("div");
         html.figure(ShareChart.byAnimal(measures));
+        html.close("div").figure(drawing(measures)).close("div");
+        html.paragraph(PageText.TWO_NUMBERS);
         html.paragraph(PageText.INTERVALS);
     }
 

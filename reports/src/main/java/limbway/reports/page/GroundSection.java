@@ -1,7 +1,9 @@
 package limbway.reports.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import limbway.reports.chart.DataTable;
 import limbway.reports.chart.GroundPairsChart;
@@ -15,7 +17,10 @@ import limbway.reports.words.ReasonText;
 /** Where the ground is used, and why. */
 final class GroundSection {
 
-    private static final int MOST_ROWS = 25;
+    private static final int MOST_ROWS = 20;
+
+    /** Bodies that go over the ground between the same places for the same reason share a row. */
+    private record Row(String from, String to, String because) {}
 
     private GroundSection() {}
 
@@ -28,27 +33,48 @@ final class GroundSection {
         }
         html.figure(GroundPairsChart.of(measures));
         html.paragraph(PageText.GROUND);
-        int left = measures.groundUse().size() - MOST_ROWS;
+        List<List<String>> rows = rows(measures);
+        int shown = Math.min(MOST_ROWS, rows.size());
         html.table(
-                "Trips over the ground, most metres first"
-                        + (left > 0 ? "; " + left + " smaller ones are in data/ground_use.csv" : ""),
-                table(measures));
+                "Trips over the ground, most metres first; each body and trip is in data/ground_use.csv",
+                new DataTable(
+                        List.of("from and to", "who, metres on the ground a day", "trips a day", "for", "why"),
+                        rows.subList(0, shown)));
+        if (shown < rows.size()) {
+            html.paragraph((rows.size() - shown) + " rows with fewer metres are left out here.");
+        }
         html.figure(TwoWaysChart.of(measures));
     }
 
-    private static DataTable table(Measures measures) {
-        List<List<String>> rows = new ArrayList<>();
-        for (PairUse use : measures.groundUse().stream().limit(MOST_ROWS).toList()) {
-            rows.add(List.of(
-                    use.from() + " to " + use.to(),
-                    use.body().name(),
-                    Phrases.metres(use.groundMPerDay()),
-                    Figures.decimals(use.groundTripsPerDay(), 1) + " of " + Figures.decimals(use.tripsPerDay(), 1),
-                    Phrases.motives(use.motives()),
-                    Phrases.sentence(ReasonText.sentence(use.ways(), use.reason(), use.body()))));
+    private static List<List<String>> rows(Measures measures) {
+        Map<Row, List<PairUse>> groups = new LinkedHashMap<>();
+        for (PairUse use : measures.groundUse()) {
+            Row row = new Row(use.from(), use.to(), ReasonText.because(use.reason(), use.body()));
+            groups.computeIfAbsent(row, k -> new ArrayList<>()).add(use);
         }
-        return new DataTable(
-                List.of("from and to", "who", "on the ground a day", "trips a day over the ground", "for", "why"),
-                rows);
+        List<List<String>> rows = new ArrayList<>();
+        groups.forEach((row, uses) -> rows.add(cells(row, uses)));
+        return rows;
+    }
+
+    private static List<String> cells(Row row, List<PairUse> uses) {
+        List<String> who = new ArrayList<>();
+        double trips = 0;
+        double groundTrips = 0;
+        for (PairUse use : uses) {
+            who.add(use.body().name() + " " + Phrases.metres(use.groundMPerDay()));
+            trips += use.tripsPerDay();
+            groundTrips += use.groundTripsPerDay();
+        }
+        PairUse most = uses.get(0);
+        String sentence = ReasonText.sentence(most.ways(), most.reason(), most.body());
+        return List.of(
+                row.from + " to " + row.to,
+                String.join("; ", who),
+                Figures.decimals(groundTrips, 1) + " of " + Figures.decimals(trips, 1) + " over the ground",
+                Phrases.motives(most.motives()),
+                uses.size() == 1
+                        ? Phrases.sentence(sentence)
+                        : "For " + Figures.one(most.body().name()) + " " + sentence + ".");
     }
 }

@@ -16,6 +16,7 @@ import limbway.reports.measure.Aspect;
 import limbway.reports.measure.Interval;
 import limbway.reports.measure.LayoutChange;
 import limbway.reports.measure.Measures;
+import limbway.reports.measure.PairUse;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 import limbway.reports.words.ReasonText;
@@ -68,9 +69,21 @@ final class LayoutSection {
                 : Figures.decimals(Math.abs(points), 0) + (points > 0 ? " points more" : " points less") + " than in \""
                         + base.layout() + "\"";
         String first = Phrases.share(otherShare) + " of the distance is off the ground, " + size + ".";
-        return LayoutChange.greatest(base, other)
-                .map(change -> first + " " + greatest(change, base, other))
-                .orElse(first);
+        String change = LayoutChange.greatest(base, other)
+                .map(greatest -> " " + greatest(greatest, base, other))
+                .orElse("");
+        return first + change + left(other);
+    }
+
+    private static String left(Measures other) {
+        if (other.groundUse().isEmpty()) {
+            return " Nobody is left on the ground.";
+        }
+        PairUse most = other.groundUse().get(0);
+        return " What is left on the ground is mostly from " + most.from() + " to " + most.to() + " ("
+                + Figures.one(most.body().name()) + ", "
+                + Figures.path(most.groundMPerDay().mean())
+                + " a day), because " + ReasonText.because(most.reason(), most.body()) + ".";
     }
 
     private static String greatest(LayoutChange change, Measures base, Measures other) {

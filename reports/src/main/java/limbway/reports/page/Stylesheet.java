@@ -15,7 +15,7 @@ final class Stylesheet {
             p, ul { max-width: 46rem; }
             .caution { border: 2px solid #222; padding: .5rem .75rem; margin: .75rem 0; max-width: none;
               font-size: .95rem; }
-            .big { font-size: 3rem; line-height: 1; font-weight: 700; margin: .5rem 0 0; }
+            .big { font-size: 2.4rem; line-height: 1; font-weight: 700; margin: .5rem 0 0; }
             .answer { font-size: 1.15rem; }
             .first { display: grid; gap: 1.5rem; grid-template-columns: minmax(0, 1fr); }
             @media (min-width: 60rem) { .first { grid-template-columns: minmax(0, 5fr) minmax(0, 6fr); } }

@@ -5,6 +5,9 @@ import java.util.OptionalDouble;
 /** A mean with its interval, in words. */
 public final class IntervalText {
 
+    /** An interval narrower than this many percentage points is printed with a decimal. */
+    private static final double NARROW = 3;
+
     private IntervalText() {}
 
     /**
@@ -19,9 +22,11 @@ public final class IntervalText {
         if (lo.isEmpty() || hi.isEmpty()) {
             return Figures.percent(mean) + " (one replication: no interval)";
         }
-        double low = Math.max(0, lo.getAsDouble());
-        double high = Math.min(1, hi.getAsDouble());
-        return Figures.percent(mean) + " (" + Figures.decimals(100 * low, 0) + " to " + Figures.percent(high) + ")";
+        double low = 100 * Math.max(0, lo.getAsDouble());
+        double high = 100 * Math.min(1, hi.getAsDouble());
+        int digits = high - low < NARROW ? 1 : 0;
+        return Figures.decimals(100 * mean, digits) + " % (" + Figures.decimals(low, digits) + " to "
+                + Figures.decimals(high, digits) + " %)";
     }
 
     /**

@@ -94,12 +94,12 @@ public final class ReasonText {
      */
     public static String gap(Gap gap) {
         String wide = Figures.metres(gap.clearM());
-        if (gap.fromAtEnd()) {
-            return gap.from() + " ends " + wide + " from " + gap.to();
+        if (gap.fromAtEnd() == gap.toAtEnd()) {
+            return gap.from() + " and " + gap.to() + " are " + wide + " apart";
         }
-        return gap.toAtEnd()
-                ? gap.to() + " ends " + wide + " from " + gap.from()
-                : gap.from() + " and " + gap.to() + " are " + wide + " apart";
+        return gap.fromAtEnd()
+                ? gap.from() + " ends " + wide + " from " + gap.to()
+                : gap.to() + " ends " + wide + " from " + gap.from();
     }
 
     /**

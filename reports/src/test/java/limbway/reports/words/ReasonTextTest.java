@@ -1,0 +1,82 @@
+package limbway.reports.words;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+import limbway.model.energy.EnergyByPart;
+import limbway.model.explain.Chain;
+import limbway.model.explain.Gap;
+import limbway.model.explain.GroundReason;
+import limbway.model.geometry.Point;
+import limbway.model.route.Search;
+import limbway.model.route.Way;
+import limbway.reports.Pole;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+@Tag("derived")
+class ReasonTextTest {
+
+    private static final Point HERE = new Point(0, 0, 0);
+
+    /** Parts in the order level, climb, descent, clamber, bridge. */
+    private static Way way(double lengthM, long... milliJ) {
+        return new Way(List.of(0), List.of(), EnergyByPart.of(milliJ), 0, lengthM, 0, 1, 0);
+    }
+
+    @Test
+    void aMissingGapIsNamedWithBothEndsAndTheReach() {
+        Way over = way(12, 61_000, 313_000, 38_000, 0, 0);
+        Search.Reached ways = new Search.Reached(over, Optional.empty(), Optional.of(over), 0);
+        Gap gap = new Gap("rope-2", "mast-3", HERE, HERE, true, false, 2.3);
+        GroundReason reason = new GroundReason.Missing(new Chain(List.of(gap), List.of()));
+        assertEquals(
+                "over the ground 412 J = 61 level + 313 climb + 38 descent; off the ground there is no way, because rope-2 "
+                        + "ends 2.3 m from mast-3 and this body reaches 1.5 m",
+                ReasonText.sentence(ways, reason, Pole.female()));
+    }
+
+    @Test
+    void aDearerWayIsNamedWithItsLengthAndItsDearestPart() {
+        Way over = way(12, 412_000, 0, 0, 0, 0);
+        Way off = way(41, 0, 610_000, 110_000, 300_000, 0);
+        Search.Reached ways = new Search.Reached(over, Optional.of(off), Optional.of(over), 0);
+        assertEquals(
+                "over the ground 412 J, all level; off the ground 1 020 J = 610 climb + 110 descent + 300 clamber, because "
+                        + "that way is 41 m long against 12 m and takes 610 J more of climb",
+                ReasonText.sentence(ways, new GroundReason.Dearer(off, over), Pole.female()));
+    }
+
+    @Test
+    void roundedPartsAddUpToTheRoundedTotal() {
+        // 0.4 + 0.4 + 0.4 = 1.2, printed 1; each part alone would be printed 0
+        assertEquals("1 J, all level", EnergyText.sum(EnergyByPart.of(new long[] {400, 400, 400, 0, 0})));
+        // 1.6 + 1.6 = 3.2, printed 3 = 2 + 1
+        assertEquals("3 J = 2 level + 1 climb", EnergyText.sum(EnergyByPart.of(new long[] {1600, 1600, 0, 0, 0})));
+    }
+
+    @Test
+    void aChainOfGapsIsReadInOrder() {
+        Gap first = new Gap("deck-1", "stump", HERE, HERE, false, false, 2);
+        Gap second = new Gap("stump", "rope-9", HERE, HERE, false, true, 1.75);
+        assertEquals(
+                "deck-1 and stump are 2 m apart, rope-9 ends 1.75 m from stump and this body reaches 1.5 m",
+                ReasonText.missing(new Chain(List.of(first, second), List.of()), Pole.female()));
+    }
+
+    @Test
+    void figuresArePrintedTheSameOnEveryMachine() {
+        assertEquals("1 234 567.9", Figures.decimals(1234567.891, 1));
+        assertEquals("0", Figures.decimals(-0.001, 1));
+        assertEquals("< 1 %", Figures.percent(0.001));
+        assertEquals("> 99 %", Figures.percent(0.999));
+        assertEquals("0 %", Figures.percent(0));
+        assertEquals("12.5 cm", Figures.thickness(0.125));
+        assertEquals("an adult", Figures.one("adult"));
+        assertEquals("12.3 kJ", Figures.energy(12345));
+        assertEquals("9 999 J", Figures.energy(9999));
+    }
+}
