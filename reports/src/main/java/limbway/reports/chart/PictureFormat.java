@@ -10,11 +10,6 @@ import java.io.UncheckedIOException;
 
 import javax.imageio.ImageIO;
 
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.ViewBox;
-
-import limbway.reports.words.Xml;
-
 /** Turns pictures into SVG text and PNG bytes; the same picture always gives the same of either. */
 public final class PictureFormat {
 
@@ -29,19 +24,7 @@ public final class PictureFormat {
      * @return one {@code svg} element with title and description
      */
     public static String svg(Picture picture) {
-        SVGGraphics2D g = new SVGGraphics2D(picture.widthPx(), picture.heightPx());
-        // without a prefix of our own the names of clips and gradients hold the time
-        g.setDefsKeyPrefix(picture.id() + "-");
-        paint(picture, g);
-        String element = g.getSVGElement(
-                picture.id(), true, new ViewBox(0, 0, picture.widthPx(), picture.heightPx()), null, null);
-        int end = element.indexOf('>');
-        String titleId = picture.id() + "-title";
-        String descriptionId = picture.id() + "-desc";
-        return element.substring(0, end) + " role=\"img\" aria-labelledby=\"" + titleId + " " + descriptionId + "\">"
-                + "<title id=\"" + titleId + "\">" + Xml.escape(picture.title()) + "</title>"
-                + "<desc id=\"" + descriptionId + "\">" + Xml.escape(picture.description()) + "</desc>"
-                + FittedText.fit(element.substring(end + 1));
+        return SvgElement.of(picture, g -> paint(picture, g));
     }
 
     /**

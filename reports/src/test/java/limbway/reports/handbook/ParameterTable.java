@@ -53,7 +53,7 @@ final class ParameterTable {
                 .parameters());
         all.addAll(ChoiceSharpness.standard().parameters());
         all.addAll(DaySettings.standard().parameters());
-        all.addAll(Allometry.with(Map.of()).parameters());
+        all.addAll(Allometry.with(Map.of()).parameters(coefficient -> true));
         all.add(ElevatedTime.parameter(ElevatedTime.STANDARD_THRESHOLD_M));
         return all;
     }
