@@ -7,13 +7,19 @@ import java.util.function.Consumer;
 
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** Records what is drawn as one SVG element, with names of its own so that several fit into one page. */
 final class SvgElement {
@@ -43,8 +49,9 @@ final class SvgElement {
         root.setAttribute("aria-labelledby", picture.id() + "-title " + picture.id() + "-desc");
         root.insertBefore(told(root, "desc", picture.id(), picture.description()), root.getFirstChild());
         root.insertBefore(told(root, "title", picture.id(), picture.title()), root.getFirstChild());
+        dropEmptyDefinitions(root);
         FittedText.fit(root);
-        return written(g, root);
+        return written(root);
     }
 
     private static Element told(Element root, String name, String id, String text) {
@@ -54,16 +61,26 @@ final class SvgElement {
         return element;
     }
 
-    private static String written(SVGGraphics2D g, Element root) {
+    /** Batik leaves an empty list of definitions, with the same name in every picture. */
+    private static void dropEmptyDefinitions(Element root) {
+        NodeList lists = root.getElementsByTagName("defs");
+        for (int i = lists.getLength() - 1; i >= 0; i--) {
+            if (!lists.item(i).hasChildNodes()) {
+                lists.item(i).getParentNode().removeChild(lists.item(i));
+            }
+        }
+    }
+
+    private static String written(Element root) {
         StringWriter text = new StringWriter();
         try {
-            g.stream(root, text, false, false);
-        } catch (SVGGraphics2DIOException e) {
+            Transformer transformer = TransformerFactory.newInstance().newTransformer();
+            transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
+            transformer.transform(new DOMSource(root), new StreamResult(text));
+        } catch (TransformerException e) {
             throw new IllegalStateException("a picture could not be written as SVG: " + e.getMessage(), e);
         }
-        // a page wants the element alone, without the declarations of a file
-        String whole = text.toString();
-        return whole.substring(whole.indexOf("<svg")).trim();
+        return text.toString();
     }
 
     private static Document emptyDocument() {
