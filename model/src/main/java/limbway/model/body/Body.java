@@ -1,15 +1,18 @@
 package limbway.model.body;
 
 /**
- * What one kind of animal weighs, reaches and grips.
+ * What one kind of animal weighs, reaches, leaps and grips.
  *
  * <p>The speeds are needed for the time a trip takes; the energies do not depend on them.
  *
  * @param name age-sex class, for example {@code adult female}
  * @param massKg mass that moves, a carried infant included [kg]
  * @param structuralMassKg mass to design structures for: the captive maximum [kg]
+ * @param armSpanM from fingertip to fingertip [m]
  * @param gapReachM widest gap crossed by reaching over, surface to surface [m]
  * @param overheadReachM reach of a standing animal above its feet [m]
+ * @param leapM widest gap leaped, where need be to a lower landing [m]; 0 for a body that does not leap
+ * @param takeOffMPerS fastest take-off of a leap [m/s]; 0 for a body that does not leap
  * @param gripDiameterM thickest support that a hand or foot hooks round [m]
  * @param hugDiameterM thickest rough stem that both arms hold by friction [m]
  * @param walkwayDiameterM thinnest beam broad enough to walk on [m]
@@ -19,26 +22,35 @@ public record Body(
         String name,
         double massKg,
         double structuralMassKg,
+        double armSpanM,
         double gapReachM,
         double overheadReachM,
+        double leapM,
+        double takeOffMPerS,
         double gripDiameterM,
         double hugDiameterM,
         double walkwayDiameterM,
         Speeds speeds) {
 
     /**
-     * Checks that every measure is above 0.
+     * Checks that every measure is above 0; leap and take-off are either both 0 or both above it.
      *
      * @throws IllegalArgumentException naming the body and the measure
      */
     public Body {
         requireAboveZero(name, "massKg", massKg);
         requireAboveZero(name, "structuralMassKg", structuralMassKg);
+        requireAboveZero(name, "armSpanM", armSpanM);
         requireAboveZero(name, "gapReachM", gapReachM);
         requireAboveZero(name, "overheadReachM", overheadReachM);
         requireAboveZero(name, "gripDiameterM", gripDiameterM);
         requireAboveZero(name, "hugDiameterM", hugDiameterM);
         requireAboveZero(name, "walkwayDiameterM", walkwayDiameterM);
+        boolean staysPut = leapM == 0 && takeOffMPerS == 0;
+        if (!staysPut && !(leapM > 0 && takeOffMPerS > 0)) {
+            throw new IllegalArgumentException("body \"" + name + "\": leapM = " + leapM + ", takeOffMPerS = "
+                    + takeOffMPerS + ", allowed both 0 or both above 0");
+        }
     }
 
     /**
@@ -49,16 +61,7 @@ public record Body(
      * @source Mothers with infants climb with the same gait: Isler and Thorpe 2003, doi 10.1242/jeb.00651
      */
     public Body carrying(double infantKg) {
-        return new Body(
-                name + " and infant",
-                massKg + infantKg,
-                structuralMassKg + infantKg,
-                gapReachM,
-                overheadReachM,
-                gripDiameterM,
-                hugDiameterM,
-                walkwayDiameterM,
-                speeds);
+        return with(name + " and infant", massKg + infantKg, structuralMassKg + infantKg);
     }
 
     /**
@@ -69,12 +72,19 @@ public record Body(
      */
     public Body weighing(double newMassKg) {
         String shown = newMassKg == Math.rint(newMassKg) ? Long.toString((long) newMassKg) : Double.toString(newMassKg);
+        return with(name + " of " + shown + " kg", newMassKg, Math.max(structuralMassKg, newMassKg));
+    }
+
+    private Body with(String newName, double newMassKg, double newStructuralMassKg) {
         return new Body(
-                name + " of " + shown + " kg",
+                newName,
                 newMassKg,
-                Math.max(structuralMassKg, newMassKg),
+                newStructuralMassKg,
+                armSpanM,
                 gapReachM,
                 overheadReachM,
+                leapM,
+                takeOffMPerS,
                 gripDiameterM,
                 hugDiameterM,
                 walkwayDiameterM,

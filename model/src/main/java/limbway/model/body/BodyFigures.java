@@ -10,8 +10,11 @@ import limbway.model.parameter.Parameter;
  * @param name age-sex class
  * @param massKg mass that moves [kg]
  * @param structuralMassKg mass to design structures for [kg]
+ * @param armSpanM fingertip to fingertip [m]
  * @param gapReachM gap crossed by reaching [m]
  * @param overheadReachM reach above the feet [m]
+ * @param leapM gap leaped [m]
+ * @param takeOffMPerS fastest take-off [m/s]
  * @param gripDiameterM hook grip [m]
  * @param hugDiameterM hug of a rough stem [m]
  * @param walkwayDiameterM least breadth to walk on [m]
@@ -20,8 +23,11 @@ public record BodyFigures(
         String name,
         Parameter massKg,
         Parameter structuralMassKg,
+        Parameter armSpanM,
         Parameter gapReachM,
         Parameter overheadReachM,
+        Parameter leapM,
+        Parameter takeOffMPerS,
         Parameter gripDiameterM,
         Parameter hugDiameterM,
         Parameter walkwayDiameterM) {
@@ -37,8 +43,11 @@ public record BodyFigures(
                 name,
                 massKg.value(),
                 structuralMassKg.value(),
+                armSpanM.value(),
                 gapReachM.value(),
                 overheadReachM.value(),
+                leapM.value(),
+                takeOffMPerS.value(),
                 gripDiameterM.value(),
                 hugDiameterM.value(),
                 walkwayDiameterM.value(),
@@ -48,10 +57,19 @@ public record BodyFigures(
     /**
      * All figures, for the table of parameters.
      *
-     * @return seven parameters
+     * @return ten parameters
      */
     public List<Parameter> parameters() {
         return List.of(
-                massKg, structuralMassKg, gapReachM, overheadReachM, gripDiameterM, hugDiameterM, walkwayDiameterM);
+                massKg,
+                structuralMassKg,
+                armSpanM,
+                gapReachM,
+                overheadReachM,
+                leapM,
+                takeOffMPerS,
+                gripDiameterM,
+                hugDiameterM,
+                walkwayDiameterM);
     }
 }
