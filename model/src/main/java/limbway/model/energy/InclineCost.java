@@ -25,7 +25,8 @@ public final class InclineCost {
     private static final double LIFT_EXPONENT = -0.12;
     private static final double TURN_DEG = 74;
     private static final double STEEPEST_CURVE_DESCENT_DEG = -8;
-    private static final double BRAKING_EFFICIENCY = 1.20;
+    /** Work of braking over the energy that muscle spends on it; package-wide because a landing is braked too. */
+    static final double BRAKING_EFFICIENCY = 1.20;
 
     private InclineCost() {}
 

@@ -38,14 +38,25 @@ public final class ModeCost {
      */
     public double jPerM(Body body, LocomotorMode mode, double slopeDeg) {
         double massKg = body.massKg();
-        double levelShare = StrictMath.cos(StrictMath.toRadians(slopeDeg));
-        double level = InclineCost.jPerKgM(massKg, 0) * levelShare;
         return switch (mode) {
             case QUADRUPEDAL_WALK -> massKg * InclineCost.jPerKgM(massKg, slopeDeg);
             case VERTICAL_CLIMB, VERTICAL_DESCENT, CLAMBER ->
-                massKg * (InclineCost.jPerKgM(massKg, slopeDeg) + (settings.clamberMultiplier() - 1) * level);
+                alongJPerM(massKg, settings.clamberMultiplier(), slopeDeg);
             case BRIDGE -> reachingJPerM(massKg, settings.bridgeMultiplier(), slopeDeg);
         };
+    }
+
+    /**
+     * Returns the cost per metre along a support for any multiplier; {@link SwingCost} has one of its own.
+     *
+     * @param massKg mass that moves [kg], above 0
+     * @param multiplier cost over walking the same level distance, above 0
+     * @param slopeDeg slope of the path, positive upwards [°], -90 to 90
+     * @return cost [J/m]
+     */
+    static double alongJPerM(double massKg, double multiplier, double slopeDeg) {
+        double level = InclineCost.jPerKgM(massKg, 0) * StrictMath.cos(StrictMath.toRadians(slopeDeg));
+        return massKg * (InclineCost.jPerKgM(massKg, slopeDeg) + (multiplier - 1) * level);
     }
 
     /**
