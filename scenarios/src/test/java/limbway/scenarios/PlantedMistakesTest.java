@@ -99,7 +99,7 @@ class PlantedMistakesTest {
                   mend     give each its own name
 
                 yard.yaml:13:21: unknown body "adult femal" of animal "A"
-                  allowed  flanged male, adult female, adolescent, juvenile
+                  allowed  flanged male, unflanged male, adult female, adolescent, juvenile, white-handed gibbon, siamang, male chimpanzee, female chimpanzee
                   mend     did you mean "adult female"?
 
                 yard.yaml:15:12: there is no food place "hatsh"
