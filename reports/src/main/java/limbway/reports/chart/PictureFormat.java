@@ -9,10 +9,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 
 import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.ViewBox;
 
+import limbway.reports.words.Decimals;
 import limbway.reports.words.Xml;
 
 /** Turns pictures into SVG text and PNG bytes; the same picture always gives the same of either. */
@@ -32,6 +34,7 @@ public final class PictureFormat {
         SVGGraphics2D g = new SVGGraphics2D(picture.widthPx(), picture.heightPx());
         // without a prefix of our own the names of clips and gradients hold the time
         g.setDefsKeyPrefix(picture.id() + "-");
+        g.setGeomDoubleConverter(PictureFormat::coordinate);
         paint(picture, g);
         String element = g.getSVGElement(
                 picture.id(), true, new ViewBox(0, 0, picture.widthPx(), picture.heightPx()), null, null);
@@ -69,12 +72,23 @@ public final class PictureFormat {
         paint(picture, g);
         g.dispose();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
+        // in memory: the usual stream keeps a file on the disk, and cannot be made while the process is ending
+        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
+            ImageIO.write(image, "png", stream);
         } catch (IOException e) {
             throw new UncheckedIOException("picture " + picture.id() + " could not be encoded", e);
         }
         return bytes.toByteArray();
+    }
+
+    /** A hundredth of a pixel is finer than any screen or printer, and keeps files small. */
+    private static String coordinate(double px) {
+        String text = Decimals.fixed(px, 2);
+        int end = text.length();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     private static void paint(Picture picture, Graphics2D g) {
