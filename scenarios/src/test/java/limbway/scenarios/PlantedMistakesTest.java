@@ -150,11 +150,6 @@ class PlantedMistakesTest {
                           found    [38, 10]
                           mend     move it inside, or make the ground larger
                         """),
-                Arguments.of("at: [6, 5]", "at: [12, 12]", """
-                        yard.yaml:7:24: foot of pole "mast-1" stands in an obstacle
-                          found    [12, 12, 0], in "pond"
-                          mend     move the foot out of it
-                        """),
                 Arguments.of("at: [6, 5]", "at: [6, 25]", """
                         yard.yaml:7:24: foot of pole "mast-1" lies outside the outline of the ground
                           found    [6, 25]

@@ -4,8 +4,10 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.image.BufferedImage;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 
 /**
  * Tells every text of an SVG how wide it was when the picture was laid out, so that a reader with other fonts sees the
@@ -13,26 +15,30 @@ import java.util.regex.Pattern;
  */
 final class FittedText {
 
-    private static final Pattern TEXT = Pattern.compile("<text ([^>]*font-size: (\\d+)px;([^>]*))>([^<]*)</text>");
-
     private FittedText() {}
 
-    static String fit(String svg) {
-        Matcher matcher = TEXT.matcher(svg);
-        StringBuilder fitted = new StringBuilder();
-        while (matcher.find()) {
-            boolean bold = matcher.group(3).contains("font-weight: bold");
-            int size = Integer.parseInt(matcher.group(2));
-            double width = width(plain(matcher.group(4)), bold ? Style.strongType(size) : Style.type(size));
-            String length = width <= 0
-                    ? ""
-                    : String.format(Locale.ROOT, " textLength='%.2f' lengthAdjust='spacingAndGlyphs'", width);
-            matcher.appendReplacement(
-                    fitted,
-                    Matcher.quoteReplacement(
-                            "<text " + matcher.group(1) + length + ">" + matcher.group(4) + "</text>"));
+    static void fit(Element svg) {
+        NodeList texts = svg.getElementsByTagName("text");
+        for (int i = 0; i < texts.getLength(); i++) {
+            Element text = (Element) texts.item(i);
+            int size = (int) Math.round(
+                    Double.parseDouble(inherited(text, "font-size", "12px").replace("px", "")));
+            boolean bold = inherited(text, "font-weight", "normal").equals("bold");
+            double width = width(text.getTextContent(), bold ? Style.strongType(size) : Style.type(size));
+            if (width > 0) {
+                text.setAttribute("textLength", String.format(Locale.ROOT, "%.2f", width));
+                text.setAttribute("lengthAdjust", "spacingAndGlyphs");
+            }
         }
-        return matcher.appendTail(fitted).toString();
+    }
+
+    private static String inherited(Element element, String attribute, String otherwise) {
+        for (Node node = element; node instanceof Element at; node = node.getParentNode()) {
+            if (at.hasAttribute(attribute)) {
+                return at.getAttribute(attribute);
+            }
+        }
+        return otherwise;
     }
 
     private static double width(String text, Font font) {
@@ -40,13 +46,5 @@ final class FittedText {
                 .createGraphics()
                 .getFontMetrics(font);
         return metrics.stringWidth(text);
-    }
-
-    private static String plain(String escaped) {
-        return escaped.replace("&lt;", "<")
-                .replace("&gt;", ">")
-                .replace("&quot;", "\"")
-                .replace("&apos;", "'")
-                .replace("&amp;", "&");
     }
 }

@@ -11,12 +11,15 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
+<<<<<<< HEAD
 import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.ViewBox;
 
 import limbway.reports.words.Decimals;
 import limbway.reports.words.Xml;
 
+=======
+>>>>>>> main
 /** Turns pictures into SVG text and PNG bytes; the same picture always gives the same of either. */
 public final class PictureFormat {
 
@@ -31,6 +34,7 @@ public final class PictureFormat {
      * @return one {@code svg} element with title and description
      */
     public static String svg(Picture picture) {
+<<<<<<< HEAD
         SVGGraphics2D g = new SVGGraphics2D(picture.widthPx(), picture.heightPx());
         // without a prefix of our own the names of clips and gradients hold the time
         g.setDefsKeyPrefix(picture.id() + "-");
@@ -45,6 +49,9 @@ public final class PictureFormat {
                 + "<title id=\"" + titleId + "\">" + Xml.escape(picture.title()) + "</title>"
                 + "<desc id=\"" + descriptionId + "\">" + Xml.escape(picture.description()) + "</desc>"
                 + FittedText.fit(element.substring(end + 1));
+=======
+        return SvgElement.of(picture, g -> paint(picture, g));
+>>>>>>> main
     }
 
     /**

@@ -8,7 +8,6 @@ import limbway.model.body.BodyCatalogue;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
 import limbway.model.parameter.Parameter;
-import limbway.model.parameter.Standing;
 import limbway.model.route.ChoiceSharpness;
 import limbway.reports.measure.ElevatedTime;
 import limbway.sim.animal.DaySettings;
@@ -29,16 +28,7 @@ final class UsedParameters {
         all.addAll(GraphSettings.forBodies(question.study().bodies()).parameters());
         all.addAll(ChoiceSharpness.standard().parameters());
         all.addAll(DaySettings.standard().parameters());
-        all.add(new Parameter(
-                "report.elevated-threshold",
-                "height above which waking time counts as spent up high",
-                "m",
-                thresholdM,
-                0.5,
-                5,
-                Standing.ASSUMPTION,
-                "studies differ: any raised place, 5 m and more, or a level of the cage; default "
-                        + ElevatedTime.STANDARD_THRESHOLD_M + " m"));
+        all.add(ElevatedTime.parameter(thresholdM));
         return all;
     }
 

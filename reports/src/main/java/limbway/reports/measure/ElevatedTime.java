@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import limbway.model.parameter.Parameter;
+import limbway.model.parameter.Standing;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.journal.Journal;
 
@@ -39,5 +41,24 @@ public record ElevatedTime(double thresholdM, Optional<Interval> share) {
             }
         }
         return new ElevatedTime(thresholdM, Interval.of(shares));
+    }
+
+    /**
+     * The threshold as a parameter.
+     *
+     * @param thresholdM height in use [m]
+     * @return one parameter
+     */
+    public static Parameter parameter(double thresholdM) {
+        return new Parameter(
+                "report.elevated-threshold",
+                "height above which waking time counts as spent up high",
+                "m",
+                thresholdM,
+                0.5,
+                5,
+                Standing.ASSUMPTION,
+                "studies differ: any raised place, 5 m and more, or a level of the cage; default "
+                        + STANDARD_THRESHOLD_M + " m");
     }
 }

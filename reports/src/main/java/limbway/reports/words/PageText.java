@@ -65,8 +65,8 @@ public final class PageText {
 
     /** Where a reader should not lean on it. */
     public static final List<String> DOUBTFUL = List.of(
-            "Costs: no orangutan was measured. Read ground costs as 30 % uncertain either way, climbing as 40 % too low to "
-                    + "15 % too high.",
+            "Costs: no orangutan was measured. Read ground costs as 30 % uncertain either way; the true cost of climbing may "
+                    + "lie 40 % below to 15 % above.",
             "Reach and grip are worked out from arm spans and hand lengths; your own animals may do more or less.",
             "Habit, play, quarrels, heat, rain and visitors are not in it. Predictions have not been compared with what "
                     + "keepers saw.",

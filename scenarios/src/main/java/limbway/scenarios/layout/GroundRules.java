@@ -71,13 +71,6 @@ final class GroundRules {
             misplaced.add(pole.id());
             return;
         }
-        Optional<Obstacle> obstacle = surroundings.obstacleAt(foot);
-        if (obstacle.isPresent()) {
-            problems.add(Problem.at(pole.foot().place(), "foot of " + pole.what() + " stands in an obstacle")
-                    .found(Builder.shown(foot) + ", in "
-                            + Wording.quote(obstacle.get().id()))
-                    .mend("move the foot out of it"));
-        }
         isInside(pole.foot().place(), "top of " + pole.what(), top);
     }
 

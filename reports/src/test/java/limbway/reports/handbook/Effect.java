@@ -1,0 +1,73 @@
+package limbway.reports.handbook;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+import limbway.model.parameter.Parameter;
+
+/** What a parameter moves, by its name or the end of it. */
+final class Effect {
+
+    private static final Map<String, String> BY_END = new TreeMap<>(Map.ofEntries(
+            Map.entry(".mass", "cost of every move, power at rest, daily need of energy and water"),
+            Map.entry(".structural-mass", "nothing that is computed; kept for those who design the structure"),
+            Map.entry(".gap-reach", "which gaps are bridged; where holds are placed at the limit of reach"),
+            Map.entry(".overhead-reach", "steps up from and down to ground and decks"),
+            Map.entry(".grip-diameter", "which supports can be climbed and clambered along"),
+            Map.entry(".hug-diameter", "which rough stems can be climbed"),
+            Map.entry(".walkway-diameter", "which beams are walked on"),
+            Map.entry("speed.walk", "time on the ground and on decks; which places are near"),
+            Map.entry("speed.climb", "time upwards; which places are near"),
+            Map.entry("speed.descend", "time downwards; which places are near"),
+            Map.entry("speed.clamber", "time along ropes and through crowns; which places are near"),
+            Map.entry("energy.clamber-multiplier", "cost of every way off the ground: the largest doubt of the model"),
+            Map.entry("energy.bridge-multiplier", "cost of gaps"),
+            Map.entry("energy.daily-over-resting", "how fast hunger grows"),
+            Map.entry("graph.hold-spacing", "size of the graph; costs by less than 2 %"),
+            Map.entry("graph.use-reach", "from where a resource placed by coordinates is used"),
+            Map.entry("choice.sharpness", "share of trips on the dearer of the two ways"),
+            Map.entry("choice.patience", "preference for near places"),
+            Map.entry("choice.effort-weight", "preference for places that are cheap to reach"),
+            Map.entry("choice.noise", "spread of choices between places"),
+            Map.entry("choice.persistence", "length of stays"),
+            Map.entry("choice.least-relief", "number of trips and meals"),
+            Map.entry("need.hunger-scale", "how soon hunger presses"),
+            Map.entry("need.thirst-scale", "how soon thirst presses"),
+            Map.entry("need.water", "number of visits to water"),
+            Map.entry("need.hunger-weight", "food against water and rest"),
+            Map.entry("need.thirst-weight", "water against food and rest"),
+            Map.entry("need.fatigue-weight", "rest against food and water"),
+            Map.entry("need.tiring", "number of rests"),
+            Map.entry("need.recovery", "length of rests"),
+            Map.entry("intake.portion", "length of a bout of eating; turns at feeders"),
+            Map.entry("intake.eating", "time at feeders; crowding there"),
+            Map.entry("intake.drinking", "time at water; crowding there"),
+            Map.entry("intake.barred", "waiting, and trips to other feeders"),
+            Map.entry("rest.longest", "number of decisions by day"),
+            Map.entry("rest.shortest", "number of decisions by day"),
+            Map.entry("rest.rested-fatigue", "length of rests"),
+            Map.entry("rest.calling-urgency", "length of rests"),
+            Map.entry("rest.relief-elsewhere", "trips to resting places"),
+            Map.entry("night.wake-before-sunrise", "length of the day"),
+            Map.entry("night.settled-before-sunset", "length of the day; last trips"),
+            Map.entry("allometry.height-constant", "heights of trees read from a table"),
+            Map.entry("allometry.height-slope", "heights of trees read from a table"),
+            Map.entry("allometry.height-curve", "heights of trees read from a table"),
+            Map.entry("allometry.height-stress", "heights of trees read from a table"),
+            Map.entry("allometry.crown-radius-factor", "which crowns touch or come within reach"),
+            Map.entry("allometry.crown-radius-exponent", "which crowns touch or come within reach"),
+            Map.entry("allometry.crown-base-share", "heights at which crowns are entered"),
+            Map.entry("report.elevated-threshold", "share of waking time spent up high; nothing else")));
+
+    private Effect() {}
+
+    static String of(Parameter parameter) {
+        for (Map.Entry<String, String> entry : BY_END.entrySet()) {
+            if (parameter.name().endsWith(entry.getKey())) {
+                return entry.getValue();
+            }
+        }
+        throw new IllegalStateException("parameter \"" + parameter.name()
+                + "\": no word on what it moves, add one to limbway.reports.handbook.Effect");
+    }
+}
