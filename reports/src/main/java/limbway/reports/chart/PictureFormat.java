@@ -11,15 +11,6 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
-<<<<<<< HEAD
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.ViewBox;
-
-import limbway.reports.words.Decimals;
-import limbway.reports.words.Xml;
-
-=======
->>>>>>> main
 /** Turns pictures into SVG text and PNG bytes; the same picture always gives the same of either. */
 public final class PictureFormat {
 
@@ -34,24 +25,7 @@ public final class PictureFormat {
      * @return one {@code svg} element with title and description
      */
     public static String svg(Picture picture) {
-<<<<<<< HEAD
-        SVGGraphics2D g = new SVGGraphics2D(picture.widthPx(), picture.heightPx());
-        // without a prefix of our own the names of clips and gradients hold the time
-        g.setDefsKeyPrefix(picture.id() + "-");
-        g.setGeomDoubleConverter(PictureFormat::coordinate);
-        paint(picture, g);
-        String element = g.getSVGElement(
-                picture.id(), true, new ViewBox(0, 0, picture.widthPx(), picture.heightPx()), null, null);
-        int end = element.indexOf('>');
-        String titleId = picture.id() + "-title";
-        String descriptionId = picture.id() + "-desc";
-        return element.substring(0, end) + " role=\"img\" aria-labelledby=\"" + titleId + " " + descriptionId + "\">"
-                + "<title id=\"" + titleId + "\">" + Xml.escape(picture.title()) + "</title>"
-                + "<desc id=\"" + descriptionId + "\">" + Xml.escape(picture.description()) + "</desc>"
-                + FittedText.fit(element.substring(end + 1));
-=======
         return SvgElement.of(picture, g -> paint(picture, g));
->>>>>>> main
     }
 
     /**
@@ -86,16 +60,6 @@ public final class PictureFormat {
             throw new UncheckedIOException("picture " + picture.id() + " could not be encoded", e);
         }
         return bytes.toByteArray();
-    }
-
-    /** A hundredth of a pixel is finer than any screen or printer, and keeps files small. */
-    private static String coordinate(double px) {
-        String text = Decimals.fixed(px, 2);
-        int end = text.length();
-        while (text.charAt(end - 1) == '0') {
-            end--;
-        }
-        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     private static void paint(Picture picture, Graphics2D g) {
