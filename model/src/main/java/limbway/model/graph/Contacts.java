@@ -56,9 +56,12 @@ final class Contacts {
         Segment other = draft.pieces().get(second).line();
         double radiiM =
                 draft.pieces().get(first).radiusM() + draft.pieces().get(second).radiusM();
+        double leastM = other.distanceM(line.at(nearestShare));
         for (double reachM : draft.settings().reachesM()) {
-            for (double share : ReachLimit.shares(s -> other.distanceM(line.at(s)), nearestShare, reachM + radiiM)) {
-                join(first, share, second, other.nearestShare(line.at(share)));
+            if (leastM <= reachM + radiiM) {
+                for (double share : ReachLimit.shares(line, other, nearestShare, reachM + radiiM)) {
+                    join(first, share, second, other.nearestShare(line.at(share)));
+                }
             }
         }
     }

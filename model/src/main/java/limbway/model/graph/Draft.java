@@ -3,7 +3,6 @@ package limbway.model.graph;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 
 import limbway.model.body.LocomotorMode;
@@ -16,8 +15,8 @@ final class Draft {
     /** A beam thinner than this is a walkway for no body. */
     private static final double THINNEST_WALKWAY_M = 0.10;
 
-    /** Rounding allowed where a gap is exactly what a body reaches. */
-    static final double REACH_SLACK_M = 1e-9;
+    /** Rounding allowed where a gap is exactly what a body reaches; gaps are kept in single precision. */
+    static final double REACH_SLACK_M = 1e-6;
 
     private final Enclosure enclosure;
     private final GraphSettings settings;
@@ -26,7 +25,7 @@ final class Draft {
     private final List<Piece> pieces;
     private final List<Carrier> carriers = new ArrayList<>();
     private final List<double[]> ownShares = new ArrayList<>();
-    private final List<TreeMap<Double, Integer>> holdsOnPiece = new ArrayList<>();
+    private final List<LineHolds> holdsOnPiece = new ArrayList<>();
 
     Draft(Enclosure enclosure, GraphSettings settings) {
         this.enclosure = enclosure;
@@ -35,7 +34,7 @@ final class Draft {
         for (int i = 0; i < pieces.size(); i++) {
             carriers.add(Carrier.of(pieces.get(i)));
             ownShares.add(ownShares(pieces.get(i)));
-            holdsOnPiece.add(new TreeMap<>());
+            holdsOnPiece.add(new LineHolds());
             for (double share : ownShares.get(i)) {
                 holdOn(i, share);
             }
@@ -85,7 +84,7 @@ final class Draft {
     int holdOn(int piece, double share) {
         Piece line = pieces.get(piece);
         int hold = holds.at(line.line().at(share), line.nameAt(share));
-        holdsOnPiece.get(piece).putIfAbsent(share, hold);
+        holdsOnPiece.get(piece).add(share, hold);
         return hold;
     }
 
@@ -104,7 +103,7 @@ final class Draft {
             boolean walkway =
                     carrier.slopeDeg() <= Carrier.WALKWAY_SLOPE_DEG && carrier.diameterM() >= THINNEST_WALKWAY_M;
             int last = -1;
-            for (int hold : holdsOnPiece.get(i).values()) {
+            for (int hold : holdsOnPiece.get(i).inOrder()) {
                 if (last >= 0 && last != hold) {
                     if (steep) {
                         moves.climb(last, hold, carrier);
@@ -121,7 +120,7 @@ final class Draft {
     }
 
     double distanceM(int hold, int other) {
-        return holds.place(hold).distanceM(holds.place(other));
+        return holds.distanceM(hold, other);
     }
 
     /** Whether a gap between two places can be crossed by the longest reach, given the radii of what is held. */

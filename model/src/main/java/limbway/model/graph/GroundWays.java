@@ -1,6 +1,6 @@
 package limbway.model.graph;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,11 +16,15 @@ import limbway.model.geometry.Segment;
 
 /**
  * Joins the ground with everything low enough to be reached from it, and walks exactly round obstacles: straight between
- * all places that see each other, turning only at corners.
+ * all places that see each other, turning only at corners. Where there are very many places, each sees only its nearest
+ * neighbours all round; ways are then longer by a few per cent at most.
  */
 final class GroundWays {
 
     static final String NAME = "ground";
+
+    /** With more places on the ground than this, walks lead by way of neighbours instead of straight. */
+    private static final int EXACT_PLACES = 1500;
 
     private final Draft draft;
     private final OpenPlan plan;
@@ -72,18 +76,29 @@ final class GroundWays {
         return hold;
     }
 
-    /** Adds the walks between all places of the ground; call after every hold is known. */
+    /** Adds the walks between the places of the ground; call after every hold is known. */
     void addWalks() {
-        List<Integer> list = new ArrayList<>(places);
-        for (int i = 0; i < list.size(); i++) {
-            for (int j = i + 1; j < list.size(); j++) {
-                Point a = draft.holds().place(list.get(i));
-                Point b = draft.holds().place(list.get(j));
-                if (plan.sees(a, b)) {
-                    draft.moves()
-                            .along(list.get(i), list.get(j), LocomotorMode.QUADRUPEDAL_WALK, true, Carrier.SURFACE);
+        int[] holds = places.stream().mapToInt(Integer::intValue).toArray();
+        List<Point> points = Arrays.stream(holds).mapToObj(draft.holds()::place).toList();
+        if (holds.length <= EXACT_PLACES) {
+            for (int i = 0; i < holds.length; i++) {
+                for (int j = i + 1; j < holds.length; j++) {
+                    walkIfSeen(holds, points, i, j);
                 }
             }
+        } else {
+            NearbyPlaces nearby = new NearbyPlaces(points);
+            for (int i = 0; i < holds.length; i++) {
+                for (int j : nearby.around(i)) {
+                    walkIfSeen(holds, points, i, j);
+                }
+            }
+        }
+    }
+
+    private void walkIfSeen(int[] holds, List<Point> points, int i, int j) {
+        if (plan.sees(points.get(i), points.get(j))) {
+            draft.moves().along(holds[i], holds[j], LocomotorMode.QUADRUPEDAL_WALK, true, Carrier.SURFACE);
         }
     }
 

@@ -1,74 +1,138 @@
 package limbway.model.graph;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 import limbway.model.geometry.Point;
 
-/** Holds in the order they are first met; places closer than a micrometre are one hold. */
+/**
+ * Holds in the order they are first met; places closer than a micrometre are one hold.
+ *
+ * <p>Coordinates lie in flat arrays and are found again by a hash of the centimetre cell they lie in; a place within a
+ * micrometre of a cell's side is looked for in the neighbouring cells too.
+ */
 final class HoldTable {
 
     /** A hold lower than this stands on the ground. */
     static final double GROUND_LEVEL_M = 0.01;
 
     private static final double CELL_M = 0.01;
+    private static final int NONE = -1;
 
-    private record Cell(long x, long y, long z) {}
-
-    private final List<Point> places = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
-    private final Map<Cell, List<Integer>> cells = new HashMap<>();
+    private final Map<String, Integer> nameNumbers = new LinkedHashMap<>();
+    private double[] xM = new double[1024];
+    private double[] yM = new double[1024];
+    private double[] zM = new double[1024];
+    private int[] name = new int[1024];
+    private int[] nextInBucket = new int[1024];
+    private int[] firstInBucket = new int[2048];
+    private int size;
 
-    int at(Point p, String name) {
+    HoldTable() {
+        Arrays.fill(firstInBucket, NONE);
+    }
+
+    int at(Point p, String support) {
         int known = find(p);
-        if (known >= 0) {
+        if (known != NONE) {
             return known;
         }
-        int id = places.size();
-        places.add(p);
-        names.add(name);
-        cells.computeIfAbsent(cell(p.xM(), p.yM(), p.zM()), k -> new ArrayList<>(1))
-                .add(id);
-        return id;
+        if (size == xM.length) {
+            grow();
+        }
+        xM[size] = p.xM();
+        yM[size] = p.yM();
+        zM[size] = p.zM();
+        name[size] = nameNumbers.computeIfAbsent(support, s -> {
+            names.add(s);
+            return names.size() - 1;
+        });
+        link(size);
+        return size++;
     }
 
     int size() {
-        return places.size();
+        return size;
     }
 
     Point place(int hold) {
-        return places.get(hold);
+        return new Point(xM[hold], yM[hold], zM[hold]);
+    }
+
+    double zM(int hold) {
+        return zM[hold];
     }
 
     String name(int hold) {
-        return names.get(hold);
+        return names.get(name[hold]);
     }
 
     boolean onGround(int hold) {
-        return places.get(hold).zM() <= GROUND_LEVEL_M;
+        return zM[hold] <= GROUND_LEVEL_M;
+    }
+
+    double distanceM(int a, int b) {
+        double dx = xM[b] - xM[a];
+        double dy = yM[b] - yM[a];
+        double dz = zM[b] - zM[a];
+        return Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
 
     private int find(Point p) {
-        double tolerance = Pieces.SAME_PLACE_M;
-        Cell low = cell(p.xM() - tolerance, p.yM() - tolerance, p.zM() - tolerance);
-        Cell high = cell(p.xM() + tolerance, p.yM() + tolerance, p.zM() + tolerance);
-        for (long x = low.x; x <= high.x; x++) {
-            for (long y = low.y; y <= high.y; y++) {
-                for (long z = low.z; z <= high.z; z++) {
-                    for (int id : cells.getOrDefault(new Cell(x, y, z), List.of())) {
-                        if (places.get(id).distanceM(p) <= tolerance) {
-                            return id;
+        double slack = Pieces.SAME_PLACE_M;
+        for (long x = cell(p.xM() - slack); x <= cell(p.xM() + slack); x++) {
+            for (long y = cell(p.yM() - slack); y <= cell(p.yM() + slack); y++) {
+                for (long z = cell(p.zM() - slack); z <= cell(p.zM() + slack); z++) {
+                    for (int hold = firstInBucket[bucket(x, y, z)]; hold != NONE; hold = nextInBucket[hold]) {
+                        if (isWithin(hold, p, slack)) {
+                            return hold;
                         }
                     }
                 }
             }
         }
-        return -1;
+        return NONE;
     }
 
-    private static Cell cell(double x, double y, double z) {
-        return new Cell((long) Math.floor(x / CELL_M), (long) Math.floor(y / CELL_M), (long) Math.floor(z / CELL_M));
+    private boolean isWithin(int hold, Point p, double slackM) {
+        double dx = xM[hold] - p.xM();
+        double dy = yM[hold] - p.yM();
+        double dz = zM[hold] - p.zM();
+        return dx * dx + dy * dy + dz * dz <= slackM * slackM;
+    }
+
+    private void link(int hold) {
+        int bucket = bucket(cell(xM[hold]), cell(yM[hold]), cell(zM[hold]));
+        nextInBucket[hold] = firstInBucket[bucket];
+        firstInBucket[bucket] = hold;
+    }
+
+    private void grow() {
+        int length = 2 * size;
+        xM = Arrays.copyOf(xM, length);
+        yM = Arrays.copyOf(yM, length);
+        zM = Arrays.copyOf(zM, length);
+        name = Arrays.copyOf(name, length);
+        nextInBucket = Arrays.copyOf(nextInBucket, length);
+        firstInBucket = new int[2 * length];
+        Arrays.fill(firstInBucket, NONE);
+        for (int hold = 0; hold < size; hold++) {
+            link(hold);
+        }
+    }
+
+    private int bucket(long x, long y, long z) {
+        long h = x * 0x9e3779b97f4a7c15L ^ y * 0xc2b2ae3d27d4eb4fL ^ z * 0x165667b19e3779f9L;
+        h ^= h >>> 32;
+        // the length is a power of two
+        return (int) (h ^ h >>> 15) & (firstInBucket.length - 1);
+    }
+
+    private static long cell(double m) {
+        return (long) Math.floor(m / CELL_M);
     }
 }

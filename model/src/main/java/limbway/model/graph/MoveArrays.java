@@ -2,22 +2,24 @@ package limbway.model.graph;
 
 import limbway.model.body.LocomotorMode;
 
-/** Moves as flat arrays, sorted by the hold they start from, with an index by the hold they end at. */
+/**
+ * Moves as flat arrays, sorted by the hold they start from, with an index by the hold they end at: 25 bytes a move.
+ *
+ * <p>Length and slope are not kept; they follow from the two holds.
+ */
 final class MoveArrays {
 
     static final LocomotorMode[] MODES = LocomotorMode.values();
+
+    private static final int ON_GROUND = 0x80;
 
     final int[] firstFrom;
     final int[] firstInto;
     final int[] into;
     final int[] from;
     final int[] to;
-    final byte[] mode;
-    final boolean[] onGround;
-    final double[] lengthM;
-    final double[] startM;
-    final double[] slopeDeg;
-    final double[] gapM;
+    final byte[] kind;
+    final float[] gapM;
     final int[] firstCarrier;
     final int[] secondCarrier;
     final Carrier[] carriers;
@@ -28,15 +30,24 @@ final class MoveArrays {
         this.into = new int[moves];
         this.from = new int[moves];
         this.to = new int[moves];
-        this.mode = new byte[moves];
-        this.onGround = new boolean[moves];
-        this.lengthM = new double[moves];
-        this.startM = new double[moves];
-        this.slopeDeg = new double[moves];
-        this.gapM = new double[moves];
+        this.kind = new byte[moves];
+        this.gapM = new float[moves];
         this.firstCarrier = new int[moves];
         this.secondCarrier = new int[moves];
         this.carriers = carriers;
+    }
+
+    /** Mode and ground in one byte. */
+    static byte kind(LocomotorMode mode, boolean onGround) {
+        return (byte) (mode.ordinal() | (onGround ? ON_GROUND : 0));
+    }
+
+    LocomotorMode mode(int move) {
+        return MODES[kind[move] & ~ON_GROUND & 0xff];
+    }
+
+    boolean onGround(int move) {
+        return (kind[move] & ON_GROUND) != 0;
     }
 
     /** Fills both indices from the two ends of each move, which must be sorted by their start. */

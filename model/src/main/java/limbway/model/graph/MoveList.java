@@ -1,80 +1,123 @@
 package limbway.model.graph;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 import limbway.model.body.LocomotorMode;
-import limbway.model.geometry.Point;
 
-/** Moves as they are found, each once. */
+/** Moves as they are found, in flat arrays; the same move may be found twice and is thinned out later. */
 final class MoveList {
-
-    /**
-     * One move.
-     *
-     * @param from hold it starts at
-     * @param to hold it ends at
-     * @param mode how
-     * @param onGround whether the animal walks on the ground or steps between ground and support
-     * @param gapM clear distance reached over [m], 0 where nothing is
-     * @param first carrier it leaves
-     * @param second carrier it enters
-     */
-    record Move(int from, int to, LocomotorMode mode, boolean onGround, double gapM, Carrier first, Carrier second) {
-
-        Move reversed(LocomotorMode reverseMode) {
-            return new Move(to, from, reverseMode, onGround, gapM, second, first);
-        }
-    }
 
     /** A support touched within this distance needs no reaching over. */
     private static final double TOUCH_M = 0.02;
 
-    private final Set<Move> moves = new LinkedHashSet<>();
     private final HoldTable holds;
+    private final Map<Carrier, Integer> carriers = new LinkedHashMap<>();
+    private int[] from = new int[4096];
+    private int[] to = new int[4096];
+    private byte[] kind = new byte[4096];
+    private float[] gapM = new float[4096];
+    private int[] first = new int[4096];
+    private int[] second = new int[4096];
+    private int size;
 
     MoveList(HoldTable holds) {
         this.holds = holds;
     }
 
-    List<Move> all() {
-        return new ArrayList<>(moves);
+    int size() {
+        return size;
+    }
+
+    int from(int move) {
+        return from[move];
+    }
+
+    int to(int move) {
+        return to[move];
+    }
+
+    /** Mode and ground in one byte: see {@link MoveArrays#kind}. */
+    byte kind(int move) {
+        return kind[move];
+    }
+
+    float gapM(int move) {
+        return gapM[move];
+    }
+
+    int firstCarrier(int move) {
+        return first[move];
+    }
+
+    int secondCarrier(int move) {
+        return second[move];
+    }
+
+    Carrier[] carriers() {
+        return carriers.keySet().toArray(Carrier[]::new);
     }
 
     /** Both directions along one carrier, in one mode. */
     void along(int a, int b, LocomotorMode mode, boolean onGround, Carrier carrier) {
-        add(new Move(a, b, mode, onGround, 0, carrier, carrier), mode);
+        byte moveKind = MoveArrays.kind(mode, onGround);
+        int number = number(carrier);
+        add(a, b, moveKind, 0, number, number);
+        add(b, a, moveKind, 0, number, number);
     }
 
     /** Both directions up and down a steep carrier. */
     void climb(int a, int b, Carrier carrier) {
-        boolean up = holds.place(b).zM() >= holds.place(a).zM();
+        boolean up = holds.zM(b) >= holds.zM(a);
         int low = up ? a : b;
         int high = up ? b : a;
-        add(
-                new Move(low, high, LocomotorMode.VERTICAL_CLIMB, false, 0, carrier, carrier),
-                LocomotorMode.VERTICAL_DESCENT);
+        int number = number(carrier);
+        add(low, high, MoveArrays.kind(LocomotorMode.VERTICAL_CLIMB, false), 0, number, number);
+        add(high, low, MoveArrays.kind(LocomotorMode.VERTICAL_DESCENT, false), 0, number, number);
     }
 
     /** Both directions over a gap between two carriers, whose surfaces lie the given radii from the holds. */
-    void over(int a, Carrier first, int b, Carrier second, double radiiM) {
+    void over(int a, Carrier firstCarrier, int b, Carrier secondCarrier, double radiiM) {
+        double gap = Math.max(0, holds.distanceM(a, b) - radiiM);
+        boolean onGround =
+                (firstCarrier.standing() && holds.onGround(a)) || (secondCarrier.standing() && holds.onGround(b));
+        boolean touching = gap <= TOUCH_M;
+        byte moveKind = MoveArrays.kind(touching ? LocomotorMode.CLAMBER : LocomotorMode.BRIDGE, onGround);
+        float moveGapM = touching ? 0 : (float) gap;
+        int one = number(firstCarrier);
+        int other = number(secondCarrier);
+        add(a, b, moveKind, moveGapM, one, other);
+        add(b, a, moveKind, moveGapM, other, one);
+    }
+
+    private int number(Carrier carrier) {
+        return carriers.computeIfAbsent(carrier, c -> carriers.size());
+    }
+
+    private void add(int a, int b, byte moveKind, float moveGapM, int firstCarrier, int secondCarrier) {
         if (a == b) {
             return;
         }
-        Point from = holds.place(a);
-        double gapM = Math.max(0, from.distanceM(holds.place(b)) - radiiM);
-        boolean onGround = (first.standing() && holds.onGround(a)) || (second.standing() && holds.onGround(b));
-        boolean touching = gapM <= TOUCH_M;
-        LocomotorMode mode = touching ? LocomotorMode.CLAMBER : LocomotorMode.BRIDGE;
-        add(new Move(a, b, mode, onGround, touching ? 0 : gapM, first, second), mode);
+        if (size == from.length) {
+            grow();
+        }
+        from[size] = a;
+        to[size] = b;
+        kind[size] = moveKind;
+        gapM[size] = moveGapM;
+        first[size] = firstCarrier;
+        second[size] = secondCarrier;
+        size++;
     }
 
-    private void add(Move move, LocomotorMode reverseMode) {
-        if (move.from() != move.to()) {
-            moves.add(move);
-            moves.add(move.reversed(reverseMode));
-        }
+    private void grow() {
+        int length = size + (size >> 1);
+        from = Arrays.copyOf(from, length);
+        to = Arrays.copyOf(to, length);
+        kind = Arrays.copyOf(kind, length);
+        gapM = Arrays.copyOf(gapM, length);
+        first = Arrays.copyOf(first, length);
+        second = Arrays.copyOf(second, length);
     }
 }

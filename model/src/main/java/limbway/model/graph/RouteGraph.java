@@ -16,23 +16,13 @@ import limbway.model.geometry.Point;
  */
 public final class RouteGraph {
 
-    private final Point[] places;
-    private final String[] supports;
-    private final boolean[] grounded;
+    private final HoldArrays holds;
     private final MoveArrays moves;
     private final List<Resource> resources;
     private final List<int[]> useHolds;
 
-    RouteGraph(
-            Point[] places,
-            String[] supports,
-            boolean[] grounded,
-            MoveArrays moves,
-            List<Resource> resources,
-            List<int[]> useHolds) {
-        this.places = places;
-        this.supports = supports;
-        this.grounded = grounded;
+    RouteGraph(HoldArrays holds, MoveArrays moves, List<Resource> resources, List<int[]> useHolds) {
+        this.holds = holds;
         this.moves = moves;
         this.resources = List.copyOf(resources);
         this.useHolds = List.copyOf(useHolds);
@@ -68,7 +58,7 @@ public final class RouteGraph {
      * @return 0 or more
      */
     public int holdCount() {
-        return places.length;
+        return holds.xM.length;
     }
 
     /**
@@ -87,7 +77,7 @@ public final class RouteGraph {
      * @return its place
      */
     public Point place(int hold) {
-        return places[hold];
+        return holds.place(hold);
     }
 
     /**
@@ -97,7 +87,7 @@ public final class RouteGraph {
      * @return id of a support, platform or crown, or {@code ground}
      */
     public String support(int hold) {
-        return supports[hold];
+        return holds.support[hold];
     }
 
     /**
@@ -107,7 +97,7 @@ public final class RouteGraph {
      * @return true at ground level
      */
     public boolean onGround(int hold) {
-        return grounded[hold];
+        return holds.onGround[hold];
     }
 
     /**
@@ -167,7 +157,7 @@ public final class RouteGraph {
      * @return its locomotor mode
      */
     public LocomotorMode mode(int move) {
-        return MoveArrays.MODES[moves.mode[move]];
+        return moves.mode(move);
     }
 
     /**
@@ -177,7 +167,7 @@ public final class RouteGraph {
      * @return true on the ground
      */
     public boolean moveOnGround(int move) {
-        return moves.onGround[move];
+        return moves.onGround(move);
     }
 
     /**
@@ -187,7 +177,7 @@ public final class RouteGraph {
      * @return metres, above 0
      */
     public double lengthM(int move) {
-        return moves.lengthM[move];
+        return holds.distanceM(moves.from[move], moves.to[move]);
     }
 
     /**
@@ -197,7 +187,7 @@ public final class RouteGraph {
      * @return metres, negative downwards
      */
     public double riseM(int move) {
-        return places[moves.to[move]].zM() - places[moves.from[move]].zM();
+        return holds.zM[moves.to[move]] - holds.zM[moves.from[move]];
     }
 
     /**
@@ -244,6 +234,10 @@ public final class RouteGraph {
      */
     public int[] useHolds(int resource) {
         return useHolds.get(resource).clone();
+    }
+
+    HoldArrays holds() {
+        return holds;
     }
 
     MoveArrays moves() {

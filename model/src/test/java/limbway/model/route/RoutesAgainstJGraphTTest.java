@@ -3,11 +3,6 @@ package limbway.model.route;
 import java.util.List;
 import java.util.stream.IntStream;
 
-import org.jgrapht.Graph;
-import org.jgrapht.GraphPath;
-import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
-import org.jgrapht.graph.DefaultWeightedEdge;
-import org.jgrapht.graph.EdgeReversedGraph;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -15,9 +10,9 @@ import limbway.model.body.Body;
 import limbway.model.body.BodyCatalogue;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
-import limbway.model.graph.JGraphView;
 import limbway.model.graph.MoveCosts;
 import limbway.model.graph.RouteGraph;
+import limbway.model.scene.DijkstraReference;
 import limbway.model.scene.RandomEnclosure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -45,11 +40,10 @@ class RoutesAgainstJGraphTTest {
         Body body = BODIES.get(seed % BODIES.size());
         MoveCosts costs = MoveCosts.of(graph, body, EnergySettings.standard());
         Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
-        var all = JGraphView.of(graph, costs);
-        var off = JGraphView.offGround(graph, costs);
+        DijkstraReference dijkstra = new DijkstraReference(graph, costs);
         for (int r = 0; r < graph.resources().size(); r++) {
-            int[] reference = leastCosts(all, graph.useHolds(r));
-            int[] referenceOff = leastCosts(off, graph.useHolds(r));
+            int[] reference = dijkstra.cheapest(graph.useHolds(r));
+            int[] referenceOff = dijkstra.offGround(graph.useHolds(r));
             for (int hold = 0; hold < graph.holdCount(); hold++) {
                 String where =
                         "RandomEnclosure.of(" + seed + "L), " + body.name() + ", hold " + hold + " to resource " + r;
@@ -88,21 +82,5 @@ class RoutesAgainstJGraphTTest {
         assertEquals(sum, way.milliJ());
         assertEquals(usesGround, way.usesGround());
         assertTrue(way.offGroundM() <= way.lengthM() + 1e-9);
-    }
-
-    private static int[] leastCosts(Graph<Integer, DefaultWeightedEdge> graph, int[] targets) {
-        var search = new DijkstraShortestPath<>(new EdgeReversedGraph<>(graph));
-        int[] least = new int[graph.vertexSet().size()];
-        java.util.Arrays.fill(least, ReverseTree.UNREACHABLE);
-        for (int target : targets) {
-            var paths = search.getPaths(target);
-            for (int hold = 0; hold < least.length; hold++) {
-                GraphPath<Integer, DefaultWeightedEdge> path = paths.getPath(hold);
-                if (path != null) {
-                    least[hold] = Math.min(least[hold], (int) path.getWeight());
-                }
-            }
-        }
-        return least;
     }
 }

@@ -73,6 +73,7 @@ public final class EnclosureDrawing {
         caption(g, "From the south", frame.sideYPx(frame.topM()) - 18);
         drawHeights(g);
         structure.drawSide();
+        nameHeights(g);
         travel.draw(g, frame, false);
         for (Resource resource : enclosure.resources()) {
             ResourceMark.draw(g, resource.kind(), frame.fromSide(resource.at()));
@@ -113,17 +114,26 @@ public final class EnclosureDrawing {
 
     private void drawHeights(Graphics2D g) {
         double right = frame.xPx(frame.eastM());
-        double stepM = frame.topM() > 12 ? 10 : 2;
-        g.setFont(Style.type(11));
-        for (double zM = 0; zM <= frame.topM(); zM += stepM) {
+        for (double zM = 0; zM <= frame.topM(); zM += stepM()) {
             double y = frame.sideYPx(zM);
             g.setColor(zM == 0 ? Style.INK : Style.GRID);
             g.setStroke(Style.line(zM == 0 ? 1.5 : 0.8));
             g.draw(new Line2D.Double(Frame.LEFT_PX, y, right, y));
-            g.setColor(Style.FAINT);
-            String label = Figures.decimals(zM, 0) + " m";
-            g.drawString(label, (float) (Frame.LEFT_PX - 6 - g.getFontMetrics().stringWidth(label)), (float) (y + 4));
         }
+    }
+
+    private void nameHeights(Graphics2D g) {
+        g.setFont(Style.type(11));
+        g.setColor(Style.INK);
+        for (double zM = 0; zM <= frame.topM(); zM += stepM()) {
+            String label = Figures.decimals(zM, 0) + " m";
+            double left = Frame.LEFT_PX - 6 - g.getFontMetrics().stringWidth(label);
+            g.drawString(label, (float) left, (float) (frame.sideYPx(zM) + 4));
+        }
+    }
+
+    private double stepM() {
+        return frame.topM() > 12 ? 10 : 2;
     }
 
     private DataTable table() {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 
 import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Turns pictures into SVG text and PNG bytes; the same picture always gives the same of either. */
 public final class PictureFormat {
@@ -52,8 +53,9 @@ public final class PictureFormat {
         paint(picture, g);
         g.dispose();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
+        // in memory: the usual stream keeps a file on the disk, and cannot be made while the process is ending
+        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
+            ImageIO.write(image, "png", stream);
         } catch (IOException e) {
             throw new UncheckedIOException("picture " + picture.id() + " could not be encoded", e);
         }

@@ -39,6 +39,7 @@ public final class TwoWaysChart {
         }
     }
 
+    private static final char NO_BREAK = '\u00A0';
     private static final int MOST_PAIRS = 6;
     private static final int ROW_PX = 40;
     private static final int FRAME_PX = 100;
@@ -105,7 +106,8 @@ public final class TwoWaysChart {
             Optional<Way> way) {
         double totalJ = way.map(w -> w.milliJ() / 1000.0).orElse(0.0);
         Row row = new Row(
-                data.getColumnCount(), before + kind + ": " + (way.isPresent() ? Figures.energy(totalJ) : "no way"));
+                data.getColumnCount(),
+                before + kind + ": " + (way.isPresent() ? Figures.energy(totalJ).replace(' ', NO_BREAK) : "no way"));
         for (LocomotorMode mode : LocomotorMode.values()) {
             double partJ = way.map(w -> w.energy().part(mode) / 1000.0).orElse(0.0);
             data.addValue(partJ, mode.part(), row);

@@ -12,7 +12,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
  */
 final class Interruption implements AutoCloseable {
 
-    private static final long LONGEST_WAIT_S = 120;
+    private static final long LONGEST_WAIT_S = 600;
 
     private final AtomicBoolean wanted = new AtomicBoolean();
     private final CountDownLatch saved = new CountDownLatch(1);

@@ -2,8 +2,9 @@ package limbway.reports.data;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
+
+import limbway.reports.words.Decimals;
 
 /**
  * A table with described columns, written as CSV by RFC 4180 but for its line ends, which are line feeds.
@@ -93,8 +94,7 @@ public final class CsvTable {
      * @return the number with a point, whatever the machine's language; never a negative zero
      */
     public static String number(double value, int decimals) {
-        String shown = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return shown.matches("-0(\\.0*)?") ? shown.substring(1) : shown;
+        return Decimals.fixed(value, decimals);
     }
 
     /**

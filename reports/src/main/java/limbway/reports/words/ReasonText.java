@@ -62,7 +62,7 @@ public final class ReasonText {
         } else if (reason instanceof GroundReason.TooFar tooFar) {
             return "no gaps of " + Figures.metres(tooFar.searchedM()) + " or less would join the two places";
         }
-        return "the way off the ground costs no more than the other";
+        return "the dearer way is still taken now and then";
     }
 
     /**

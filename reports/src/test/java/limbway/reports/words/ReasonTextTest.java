@@ -1,7 +1,9 @@
 package limbway.reports.words;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -65,6 +67,20 @@ class ReasonTextTest {
         assertEquals(
                 "deck-1 and stump are 2 m apart, rope-9 ends 1.75 m from stump and this body reaches 1.5 m",
                 ReasonText.missing(new Chain(List.of(first, second), List.of()), Pole.female()));
+    }
+
+    @Test
+    void fixedDecimalsEqualThoseOfTheLibrary() {
+        SplittableRandom random = new SplittableRandom(5);
+        for (int i = 0; i < 2000; i++) {
+            // a fiftieth of a thousandth away from the middle between two printed numbers, where rounding is not in
+            // doubt
+            double given = (random.nextInt(2_000_000) - 1_000_000) / 1e4 + 2e-5;
+            String expected = String.format(Locale.ROOT, "%.3f", given);
+            assertEquals(expected.equals("-0.000") ? "0.000" : expected, Decimals.fixed(given, 3));
+        }
+        assertEquals("-7", Decimals.fixed(-7.2, 0));
+        assertEquals("1" + "0".repeat(20) + ".00", Decimals.fixed(1e20, 2));
     }
 
     @Test
