@@ -36,18 +36,32 @@ public final class DisjointWays {
     }
 
     /**
-     * Ways between two resources that share no join between two parts.
+     * Ways between two resources that share no join between two parts; they may share a part.
+     *
+     * <p>Where ropes are fixed close together an animal can step between any two of them, so that two such ways may lead
+     * along the same rope: {@link #apart} tells whether one animal can bar them.
      *
      * @param resource place of a resource in the graph's list
      * @param other place of another
      * @return 0 if no way leads off the ground, {@link Integer#MAX_VALUE} if both are used from one part
      */
     public int between(int resource, int other) {
-        return joinDisjoint(parts.partsOf(resource), parts.partsOf(other));
+        return ways(parts.partsOf(resource), parts.partsOf(other), parts.parts().size());
     }
 
     /**
-     * Ways to a resource from all others together that share no join between two parts.
+     * Ways between two resources that share no part, the parts of the two themselves aside.
+     *
+     * @param resource place of a resource in the graph's list
+     * @param other place of another
+     * @return 0 if no way leads off the ground, {@link Integer#MAX_VALUE} if both are used from one part
+     */
+    public int apart(int resource, int other) {
+        return ways(parts.partsOf(resource), parts.partsOf(other), 1);
+    }
+
+    /**
+     * Ways to a resource from all others together that share no part, its own and theirs aside.
      *
      * <p>Others that are used from one of its own parts do not count: no way is needed there.
      *
@@ -63,7 +77,7 @@ public final class DisjointWays {
                 others.addAll(its);
             }
         }
-        return joinDisjoint(own, others);
+        return ways(own, others, 1);
     }
 
     /**
@@ -76,50 +90,46 @@ public final class DisjointWays {
      * @return 0 or more; a part that is itself a goal is not counted as one
      */
     public int exits(int part, Collection<Integer> goals) {
+        var network = network(1);
         Set<Integer> others = new LinkedHashSet<>(goals);
         others.remove(part);
-        int n = parts.parts().size();
-        var split = new SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge>(DefaultWeightedEdge.class);
-        split.addVertex(SINK);
-        for (int i = 0; i < n; i++) {
-            // whatever comes into part i goes out of n + i, once
-            split.addVertex(i);
-            split.addVertex(n + i);
-            carry(split, i, n + i, 1);
+        others.forEach(goal -> carry(network, out(goal), SINK, 1));
+        return flow(network, out(part), SINK);
+    }
+
+    private int ways(Collection<Integer> from, Collection<Integer> to, int throughEachPart) {
+        if (from.stream().anyMatch(to::contains)) {
+            return Integer.MAX_VALUE;
+        }
+        var network = network(throughEachPart);
+        int all = parts.graph().edgeSet().size();
+        from.forEach(part -> carry(network, SOURCE, out(part), all));
+        to.forEach(part -> carry(network, part, SINK, all));
+        return flow(network, SOURCE, SINK);
+    }
+
+    /** Whatever comes into a part goes from the vertex of its number to the vertex out of it, and on along a join. */
+    private Graph<Integer, DefaultWeightedEdge> network(int throughEachPart) {
+        var network = new SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge>(DefaultWeightedEdge.class);
+        network.addVertex(SOURCE);
+        network.addVertex(SINK);
+        for (int part = 0; part < parts.parts().size(); part++) {
+            network.addVertex(part);
+            network.addVertex(out(part));
+            carry(network, part, out(part), throughEachPart);
         }
         Graph<Integer, DefaultEdge> graph = parts.graph();
         for (DefaultEdge edge : graph.edgeSet()) {
             int a = graph.getEdgeSource(edge);
             int b = graph.getEdgeTarget(edge);
-            carry(split, n + a, b, 1);
-            carry(split, n + b, a, 1);
+            carry(network, out(a), b, 1);
+            carry(network, out(b), a, 1);
         }
-        for (int goal : others) {
-            carry(split, n + goal, SINK, 1);
-        }
-        return flow(split, n + part, SINK);
+        return network;
     }
 
-    private int joinDisjoint(Collection<Integer> from, Collection<Integer> to) {
-        if (from.stream().anyMatch(to::contains)) {
-            return Integer.MAX_VALUE;
-        }
-        if (from.isEmpty() || to.isEmpty()) {
-            return 0;
-        }
-        Graph<Integer, DefaultEdge> graph = parts.graph();
-        var network = new SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge>(DefaultWeightedEdge.class);
-        network.addVertex(SOURCE);
-        network.addVertex(SINK);
-        graph.vertexSet().forEach(network::addVertex);
-        for (DefaultEdge edge : graph.edgeSet()) {
-            carry(network, graph.getEdgeSource(edge), graph.getEdgeTarget(edge), 1);
-            carry(network, graph.getEdgeTarget(edge), graph.getEdgeSource(edge), 1);
-        }
-        int all = graph.edgeSet().size();
-        from.forEach(part -> carry(network, SOURCE, part, all));
-        to.forEach(part -> carry(network, part, SINK, all));
-        return flow(network, SOURCE, SINK);
+    private int out(int part) {
+        return parts.parts().size() + part;
     }
 
     private static void carry(Graph<Integer, DefaultWeightedEdge> network, int from, int to, int capacity) {

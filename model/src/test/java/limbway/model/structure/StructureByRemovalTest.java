@@ -141,8 +141,24 @@ class StructureByRemovalTest {
                 boolean oneLossParts =
                         IntStream.range(0, edges.size()).anyMatch(e -> !joined(painted(n, edges, NONE, e), own, other));
                 assertEquals(found < 2, oneLossParts || found == 0, where);
+                // ways that share no part: without the joins that lead straight from one to the other, one part's loss
+                // must not part them
+                List<int[]> indirect = edges.stream()
+                        .filter(edge -> !straight(edge, own, other) && !straight(edge, other, own))
+                        .toList();
+                int direct = edges.size() - indirect.size();
+                boolean oneBars = IntStream.range(0, n)
+                        .filter(v -> !own.contains(v) && !other.contains(v))
+                        .anyMatch(v -> !joined(painted(n, indirect, v, NONE), own, other));
+                boolean around = joined(painted(n, indirect, NONE, NONE), own, other);
+                int apart = direct + (around ? oneBars ? 1 : 2 : 0);
+                assertEquals(Math.min(2, apart), Math.min(2, ways.apart(r, s)), where);
             }
         }
+    }
+
+    private static boolean straight(int[] edge, List<Integer> own, List<Integer> other) {
+        return own.contains(edge[0]) && other.contains(edge[1]);
     }
 
     @ParameterizedTest

@@ -96,9 +96,29 @@ class StructureTest {
         PartGraph parts = Frames.of(ring(), FEMALE);
         assertEquals(2, new DisjointWays(parts).between(0, 1));
         assertEquals(2, new DisjointWays(parts).between(1, 0));
+        assertEquals(2, new DisjointWays(parts).apart(0, 1));
         assertEquals(2, new DisjointWays(parts).toOthers(1));
         assertEquals(List.of(), Blocking.all(parts));
         assertEquals(List.of(), Joints.of(parts.graph()).cutPoints());
+    }
+
+    @Test
+    void twoWaysThatMeetOnOneMastShareAPartButNoJoin() {
+        Scene scene = masts(6);
+        for (int one : new int[] {0, 2}) {
+            scene.rope("high-" + one, on(one, 6.5), on(one + 2, 6.5)).rope("low-" + one, on(one, 2), on(one + 2, 2));
+        }
+        at(scene, "nest", ResourceKind.NEST, 0);
+        at(scene, "pool", ResourceKind.WATER, 4);
+        PartGraph parts = Frames.of(scene.build(), FEMALE);
+        assertEquals(2, new DisjointWays(parts).between(0, 1));
+        // the ropes of each height run on in one line and could be passed along, were it not for the mast between them
+        assertEquals(1, new DisjointWays(parts).apart(0, 1));
+        assertEquals(
+                List.of("mast-2: [0] [1]"),
+                Blocking.all(parts).stream()
+                        .map(blocking -> shown(parts, blocking))
+                        .toList());
     }
 
     @Test
