@@ -9,8 +9,6 @@ import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
 import limbway.model.geometry.Point;
-import limbway.model.parameter.Parameter;
-import limbway.model.parameter.Standing;
 
 /**
  * What counts as within reach, up to which height, and how finely it is measured.
@@ -21,7 +19,7 @@ import limbway.model.parameter.Standing;
  */
 public record VolumeSettings(OptionalDouble reachM, OptionalDouble topM, int columns) {
 
-    /** Default number of upright lines. */
+    /** Default number of upright lines: a standard error below a thousandth of the room on the bundled yard, tested. */
     public static final int COLUMNS = 60_000;
 
     /**
@@ -105,22 +103,5 @@ public record VolumeSettings(OptionalDouble reachM, OptionalDouble topM, int col
             highestM = Math.max(highestM, crown.topZM());
         }
         return highestM;
-    }
-
-    /**
-     * The settings as parameters.
-     *
-     * @return the number of columns; reach and top follow from the bodies
-     */
-    public List<Parameter> parameters() {
-        return List.of(new Parameter(
-                "volume.columns",
-                "least number of upright lines along which usable room is measured",
-                "1",
-                columns,
-                1000,
-                1_000_000,
-                Standing.ASSUMPTION,
-                "standard error below a thousandth of the room on the bundled yard, tested"));
     }
 }

@@ -17,9 +17,9 @@ final class FindingsSection {
     static void write(Html html, Report report) {
         Audit audit = report.audit();
         html.element("h2 id=\"findings\"", "What the audit found").paragraph(PageText.FINDINGS);
-        html.paragraph(
-                "Ground: " + Figures.decimals(audit.groundM2(), 0) + " m². Ground times the height of the highest "
-                        + "thing an animal can be on: " + Figures.decimals(audit.grossM3(), 0) + " m³.");
+        html.paragraph("Ground: " + Figures.decimals(audit.groundM2(), 0)
+                + " m². Ground times the height that the longest arm " + "reaches above the highest thing: "
+                + Figures.decimals(audit.grossM3(), 0) + " m³.");
         List<List<String>> rows = new ArrayList<>();
         for (Finding finding : audit.findings()) {
             rows.add(List.of(
