@@ -1,5 +1,6 @@
 package limbway.model.graph;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.body.Body;
@@ -27,6 +28,25 @@ public final class Grasp {
             }
         }
         return true;
+    }
+
+    /**
+     * The straight pieces of some supports that a body can hold or walk on.
+     *
+     * <p>Supports that continue each other in one line are joined first, so drawing one in two changes nothing.
+     *
+     * @param body who would be on them
+     * @param supports what stands there
+     * @return pieces in the order of the supports; on each the body can go from end to end
+     */
+    public static List<UsableLine> usableLines(Body body, List<Support> supports) {
+        List<UsableLine> lines = new ArrayList<>();
+        for (Piece piece : Pieces.of(supports)) {
+            if (Carrier.of(piece).canUse(body)) {
+                lines.add(new UsableLine(piece.line(), piece.stock().diameterM()));
+            }
+        }
+        return lines;
     }
 
     /**

@@ -12,9 +12,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
+import limbway.model.volume.UsableVolume;
 import limbway.reports.data.Json;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Finding;
+import limbway.reports.measure.Room;
 import limbway.reports.measure.Weight;
 import limbway.reports.words.Figures;
 
@@ -24,7 +26,8 @@ import limbway.reports.words.Figures;
         description = {
             "Reads the scenario and lists what is wrong with the design, before any animal lives in it:",
             "places that a body cannot come to, or only over the ground; supports too thick to grip; gaps that only",
-            "some can cross; places and food against the size of the group.",
+            "some can cross; single ways that one animal can bar; places and food against the size of the group; the room",
+            "that each body can reach.",
             ""
         },
         synopsisHeading = "Use: ",
@@ -60,9 +63,11 @@ final class CheckCommand implements Callable<Integer> {
         for (String note : question.read().notes()) {
             out.println("note     scenario: " + note);
         }
+        Room room = Room.of(question.habitat());
+        out.println(roomLine(room, audit.grossM3()));
         out.println(summary(audit));
         if (options.json != null) {
-            OutFolder.write(options.json, Json.text(answer(question, audit)));
+            OutFolder.write(options.json, Json.text(answer(question, audit, room)));
         }
         return audit.mustMend() ? ExitCode.MUST_MEND : ExitCode.DONE;
     }
@@ -84,7 +89,32 @@ final class CheckCommand implements Callable<Integer> {
         return "found: " + String.join(", ", counts) + "; ground " + Figures.decimals(audit.groundM2(), 0) + " m2";
     }
 
-    private static Map<String, Object> answer(Question question, Audit audit) {
+    private static String roomLine(Room room, double grossM3) {
+        Map<String, List<String>> bodies = new LinkedHashMap<>();
+        room.usable().forEach((body, volume) -> bodies.computeIfAbsent(
+                        Figures.percent(volume.share()) + " ("
+                                + Figures.percent(volume.offGroundM3() / volume.grossM3()) + ")",
+                        k -> new ArrayList<>())
+                .add(body));
+        List<String> parts = new ArrayList<>();
+        bodies.forEach((shares, names) -> parts.add(String.join(", ", names) + " " + shares));
+        return "within reach, of " + Figures.decimals(grossM3, 0) + " m³ of room (and without standing on the ground): "
+                + String.join("; ", parts);
+    }
+
+    private static Map<String, Object> details(UsableVolume volume) {
+        Map<String, Object> details = new LinkedHashMap<>();
+        details.put("m3", volume.m3());
+        details.put("standard_error_m3", volume.standardErrorM3());
+        details.put("off_ground_m3", volume.offGroundM3());
+        details.put("per_ground_m2", volume.perGroundM2());
+        details.put("floor_m2", volume.floorM2());
+        details.put("reach_m", volume.reachM());
+        details.put("top_m", volume.topM());
+        return details;
+    }
+
+    private static Map<String, Object> answer(Question question, Audit audit, Room room) {
         List<Object> findings = new ArrayList<>();
         for (Finding finding : audit.findings()) {
             Map<String, Object> object = new LinkedHashMap<>();
@@ -105,6 +135,14 @@ final class CheckCommand implements Callable<Integer> {
         root.put("notes", question.read().notes());
         root.put("ground_m2", audit.groundM2());
         root.put("gross_m3", audit.grossM3());
+        Map<String, Object> usable = new LinkedHashMap<>();
+        Map<String, Object> details = new LinkedHashMap<>();
+        room.usable().forEach((body, volume) -> {
+            usable.put(body, volume.m3());
+            details.put(body, details(volume));
+        });
+        root.put("usable_m3", usable);
+        root.put("usable", details);
         return root;
     }
 }

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 
 import limbway.model.body.Body;
+import limbway.model.enclosure.Enclosure;
 import limbway.model.explain.GroundReasons;
+import limbway.model.volume.VolumeSettings;
 import limbway.sim.habitat.Habitat;
 
 /**
@@ -15,7 +17,7 @@ import limbway.sim.habitat.Habitat;
  *
  * @param findings all findings, those to mend first
  * @param groundM2 area within the outline of the ground [m²]
- * @param grossM3 that area times the height of the highest thing an animal can be on [m³]
+ * @param grossM3 that area times the height of the highest thing plus the longest overhead reach of the group [m³]
  */
 public record Audit(List<Finding> findings, double groundM2, double grossM3) {
 
@@ -38,10 +40,14 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
         List<Finding> findings = new ArrayList<>();
         findings.addAll(new ReachAudit(habitat, reasons).findings());
         findings.addAll(new SupportAudit(habitat, reasons).findings());
+        findings.addAll(new StructureAudit(habitat).findings());
         findings.addAll(new KeepingAudit(habitat).findings());
+        findings.addAll(new StationAudit(habitat).findings());
         findings.sort(Comparator.comparing(Finding::weight));
-        double groundM2 = habitat.layout().enclosure().ground().outline().areaM2();
-        return new Audit(findings, groundM2, groundM2 * topM(habitat));
+        Enclosure enclosure = habitat.layout().enclosure();
+        double groundM2 = enclosure.ground().outline().areaM2();
+        double topM = VolumeSettings.commonTopM(enclosure, habitat.bodies());
+        return new Audit(findings, groundM2, groundM2 * topM);
     }
 
     /**
@@ -51,13 +57,5 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
      */
     public boolean mustMend() {
         return findings.stream().anyMatch(finding -> finding.weight() == Weight.MEND);
-    }
-
-    private static double topM(Habitat habitat) {
-        double topM = 0;
-        for (int hold = 0; hold < habitat.graph().holdCount(); hold++) {
-            topM = Math.max(topM, habitat.graph().place(hold).zM());
-        }
-        return topM;
     }
 }

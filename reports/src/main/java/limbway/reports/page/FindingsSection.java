@@ -24,9 +24,9 @@ final class FindingsSection {
     static void write(Html html, Report report) {
         Audit audit = report.audit();
         html.element("h2 id=\"findings\"", "What the audit found").paragraph(PageText.FINDINGS);
-        html.paragraph(
-                "Ground: " + Figures.decimals(audit.groundM2(), 0) + " m². Ground times the height of the highest "
-                        + "thing an animal can be on: " + Figures.decimals(audit.grossM3(), 0) + " m³.");
+        html.paragraph("Ground: " + Figures.decimals(audit.groundM2(), 0)
+                + " m². Ground times the height that the longest arm reaches above the highest thing: "
+                + Figures.decimals(audit.grossM3(), 0) + " m³.");
         Map<Row, List<Finding>> groups = new LinkedHashMap<>();
         for (Finding finding : audit.findings()) {
             Row row = new Row(finding.kind(), finding.place(), finding.figure());

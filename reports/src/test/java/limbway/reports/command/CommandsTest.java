@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import limbway.model.body.BodyCatalogue;
 import limbway.reports.command.TinyScenario.Answer;
 
 import static limbway.reports.command.TinyScenario.limbway;
@@ -60,7 +61,20 @@ class CommandsTest {
                 answer.out());
         JsonNode root = json(file);
         assertEquals(160, root.get("ground_m2").asDouble(), 1e-9);
-        assertEquals(800, root.get("gross_m3").asDouble(), 1e-9);
+        // 5 m to the highest thing, and what the female reaches above it
+        double grossM3 = 160
+                * (5
+                        + BodyCatalogue.standard()
+                                .find("adult female")
+                                .orElseThrow()
+                                .overheadReachM());
+        assertEquals(grossM3, root.get("gross_m3").asDouble(), 1e-9);
+        double femaleM3 = root.get("usable_m3").get("adult female and infant").asDouble();
+        double juvenileM3 = root.get("usable_m3").get("juvenile").asDouble();
+        assertTrue(grossM3 > femaleM3 && femaleM3 > juvenileM3 && juvenileM3 > 160, femaleM3 + ", " + juvenileM3);
+        JsonNode details = root.get("usable").get("juvenile");
+        assertTrue(details.get("standard_error_m3").asDouble() < 0.002 * juvenileM3, details.toString());
+        assertTrue(answer.out().contains("\nwithin reach, of "), answer.out());
         JsonNode gap = root.get("findings").get(0);
         assertEquals("ground-only", gap.get("kind").asText());
         assertEquals("caution", gap.get("weight").asText());

@@ -59,7 +59,8 @@ class AuditTest {
                 texts(audit, "ground-only"));
         assertFalse(audit.mustMend());
         assertEquals(100, audit.groundM2(), 1e-9);
-        assertEquals(200, audit.grossM3(), 1e-9);
+        // the pole is 2 m high, and the female reaches higher than the juvenile
+        assertEquals(100 * (2 + Pole.female().overheadReachM()), audit.grossM3(), 1e-9);
     }
 
     @Test
@@ -116,6 +117,51 @@ class AuditTest {
                 texts(audit, "too-few-places"));
         assertEquals(List.of("there is no water for 2 animals"), texts(audit, "none"));
         assertTrue(audit.mustMend());
+    }
+
+    @Test
+    void aPlaceAtTheEndOfOneRopeHasASingleWay() {
+        // two poles and one rope between their tops
+        Support far = new Support(
+                "far",
+                SupportKind.POLE,
+                Polyline.straight(new Point(9, 9, 0), new Point(9, 9, 2)),
+                0.08,
+                Material.GALVANISED_STEEL);
+        Support line = new Support(
+                "line",
+                SupportKind.ROPE,
+                Polyline.straight(new Point(5, 5, 2), new Point(9, 9, 2)),
+                0.05,
+                Material.FIBRE_ROPE);
+        Resource tree = new Resource("tree-nest", ResourceKind.NEST, new Point(9, 9, 1.9), "far", 2);
+        List<Resource> all = new ArrayList<>(resources());
+        all.add(tree);
+        Audit audit = audit(List.of(far, line), all);
+        List<Finding> single = audit.findings().stream()
+                .filter(finding -> finding.kind().equals("single-way"))
+                .toList();
+        assertEquals(
+                List.of(
+                        "off the ground, only one way leads any animal to food, nest and tree-nest, past line: one animal "
+                                + "there can bar it"),
+                single.stream().map(Finding::text).toList());
+        assertEquals(1, single.get(0).figure().getAsDouble(), 0);
+        assertEquals(Weight.CAUTION, single.get(0).weight());
+        // the pole alone parts nothing
+        assertEquals(List.of(), texts(audit(List.of(), resources()), "single-way"));
+    }
+
+    @Test
+    void fewPlatformsAndFeedersAreNoted() {
+        Audit audit = audit(List.of(), resources());
+        assertEquals(
+                List.of("0 platforms for 2 animals: common practice is one more than there are (no source)"),
+                texts(audit, "few-platforms"));
+        assertEquals(
+                List.of("1 feeder for 2 animals: common practice is one for each (no source)"),
+                texts(audit, "few-feeders"));
+        assertFalse(audit.mustMend());
     }
 
     @Test

@@ -1,0 +1,29 @@
+package limbway.model.volume;
+
+/**
+ * A level surface: the ground or a deck.
+ *
+ * @param area its plan
+ * @param zM its height [m]
+ */
+record Level(PlanArea area, double zM) implements Shape {
+
+    @Override
+    public void addReached(double xM, double yM, double reachM, Spans spans) {
+        double outM = area.distanceM(xM, yM);
+        if (outM <= reachM) {
+            double half = Math.sqrt(reachM * reachM - outM * outM);
+            spans.add(zM - half, zM + half);
+        }
+    }
+
+    @Override
+    public double planDistanceM(double xM, double yM) {
+        return area.distanceM(xM, yM);
+    }
+
+    @Override
+    public PlanBox planBox() {
+        return area.box();
+    }
+}
