@@ -18,8 +18,9 @@ public final class PageText {
 
     /** Above the table of trips over the ground. */
     public static final String GROUND =
-            "Each row is a trip that was made over the ground, with the energy of both ways by part: level walking, climb, "
-                    + "descent, clamber, and bridging of gaps. Energies are those of one trip.";
+            "Each row is a trip that was made over the ground, with the energy of both ways by part: climbing "
+                    + "down, walking level, climbing up, clambering (along ropes and branches, on several holds at once) and "
+                    + "bridging of gaps (reaching over and drawing the body after). Energies are those of one trip.";
 
     /** Above the chart of hours. */
     public static final String HOURS =

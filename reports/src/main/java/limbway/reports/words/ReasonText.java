@@ -128,7 +128,7 @@ public final class ReasonText {
                 dearest = mode;
             }
         }
-        return length + " and takes " + Figures.energy(most / 1000.0) + " more of " + dearest.part();
+        return length + " and takes " + Figures.energy(most / 1000.0) + " more for " + PartText.doing(dearest);
     }
 
     private static String join(List<String> clauses) {
