@@ -6,6 +6,7 @@ import java.util.List;
 import limbway.reports.chart.DataTable;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Finding;
+import limbway.reports.measure.FindingGroup;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 
@@ -21,9 +22,14 @@ final class FindingsSection {
                 "Ground: " + Figures.decimals(audit.groundM2(), 0) + " m². Ground times the height of the highest "
                         + "thing an animal can be on: " + Figures.decimals(audit.grossM3(), 0) + " m³.");
         List<List<String>> rows = new ArrayList<>();
-        for (Finding finding : audit.findings()) {
+        int bodies = report.measures().outcome().habitat().bodies().size();
+        for (FindingGroup group : audit.groups()) {
+            Finding finding = group.strictest();
+            String text = group.text(bodies);
             rows.add(List.of(
-                    finding.weight().word(), Phrases.sentence(finding.text()), Phrases.sentence(finding.mend())));
+                    finding.weight().word(),
+                    text.equals(finding.text()) ? Phrases.sentence(text) : text + ".",
+                    Phrases.sentence(finding.mend())));
         }
         html.table("Findings", new DataTable(List.of("weight", "found", "mend"), rows));
     }
