@@ -58,6 +58,10 @@ public final class Yard {
                 DaySettings.standard().parameters(),
                 List.of());
         return new Report(
-                info, layouts.get(0), others, Audit.of(layouts.get(0).outcome().habitat()));
+                info,
+                layouts.get(0),
+                others,
+                List.of(),
+                Audit.of(layouts.get(0).outcome().habitat()));
     }
 }

@@ -29,7 +29,10 @@ final class Axes {
     private Axes() {}
 
     static CategoryAxis categories(String label) {
-        CategoryAxis axis = new CategoryAxis(label);
+        return styled(new CategoryAxis(label));
+    }
+
+    private static CategoryAxis styled(CategoryAxis axis) {
         axis.setLabelFont(Style.type(TEXT));
         axis.setTickLabelFont(Style.type(TEXT));
         axis.setTickLabelPaint(Style.INK);
@@ -41,7 +44,7 @@ final class Axes {
 
     /** Names at the left edge of bars that lie on their side; long ones on two lines. */
     static CategoryAxis names() {
-        CategoryAxis axis = categories(null);
+        CategoryAxis axis = styled(new NameAxis());
         axis.setMaximumCategoryLabelWidthRatio(0.45f);
         axis.setMaximumCategoryLabelLines(2);
         return axis;
@@ -54,7 +57,7 @@ final class Axes {
         axis.setTickLabelPaint(Style.INK);
         axis.setLabelPaint(Style.INK);
         DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
-        symbols.setGroupingSeparator(' ');
+        symbols.setGroupingSeparator('\u00a0');
         axis.setNumberFormatOverride(new DecimalFormat("#,##0.###", symbols));
         axis.setAxisLinePaint(Style.FAINT);
         axis.setAutoRangeIncludesZero(true);

@@ -1,6 +1,7 @@
 package limbway.reports.chart;
 
 import java.awt.Color;
+import java.awt.Paint;
 import java.util.List;
 
 import org.jfree.chart.axis.NumberAxis;
@@ -14,8 +15,8 @@ import limbway.reports.measure.Interval;
 /** Horizontal bars of one quantity with their intervals, each labelled with its value. */
 final class Bars {
 
-    /** One bar: its label on the axis, and its value. */
-    record Bar(String label, Interval value) {}
+    /** One bar: its label on the axis, its value and its colour. */
+    record Bar(String label, Interval value, Color colour) {}
 
     private static final int ROW_PX = 34;
     private static final int FRAME_PX = 64;
@@ -29,15 +30,21 @@ final class Bars {
         return FRAME_PX + ROW_PX * Math.max(2, bars);
     }
 
-    static Painter painter(String axis, List<Bar> bars, double factor, Color colour) {
+    static Painter painter(String axis, List<Bar> bars, double factor) {
         DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
         for (Bar bar : bars) {
             data.add(factor * bar.value.mean(), factor * bar.value.halfWidth().orElse(0), axis, bar.label);
         }
-        StatisticalBarRenderer renderer = new StatisticalBarRenderer();
+        StatisticalBarRenderer renderer = new StatisticalBarRenderer() {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            public Paint getItemPaint(int row, int column) {
+                return bars.get(column).colour;
+            }
+        };
         renderer.setBarPainter(new StandardBarPainter());
         renderer.setShadowVisible(false);
-        renderer.setSeriesPaint(0, colour);
         renderer.setErrorIndicatorPaint(Style.INK);
         renderer.setErrorIndicatorStroke(Style.line(1.6));
         renderer.setMaximumBarWidth(0.08);

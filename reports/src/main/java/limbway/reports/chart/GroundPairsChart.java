@@ -29,7 +29,7 @@ public final class GroundPairsChart {
                 measures.groundTotals().stream().limit(MOST_PAIRS).toList()) {
             Interval metres = total.groundMPerDay();
             String name = total.from() + " to " + total.to();
-            bars.add(new Bars.Bar(name + ": " + Figures.path(metres.mean()), metres));
+            bars.add(new Bars.Bar(name + ": " + Figures.path(metres.mean()), metres, Style.GROUND));
             table.add(List.of(name, IntervalText.amount(metres.mean(), metres.lo(), metres.hi(), 1, "m")));
         }
         int left = measures.groundTotals().size() - bars.size();
@@ -40,7 +40,7 @@ public final class GroundPairsChart {
                 "Bars with 95 % intervals, one for each pair of places, longest on top.",
                 Style.WIDTH_PX,
                 Bars.heightPx(bars.size()),
-                Bars.painter("on the ground [m/day]", bars, 1, Style.GROUND),
+                Bars.painter("on the ground [m/day]", bars, 1),
                 new DataTable(List.of("trip", "on the ground a day"), table));
     }
 }

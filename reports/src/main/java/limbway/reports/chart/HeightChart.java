@@ -27,7 +27,10 @@ public final class HeightChart {
             HeightBand band = measures.heights().get(b);
             Interval share = band.share();
             String name = name(band);
-            bars.add(new Bars.Bar(name + ": " + Figures.percent(share.mean()), share));
+            bars.add(new Bars.Bar(
+                    name + ": " + Figures.percent(share.mean()),
+                    share,
+                    band.isGround() ? Style.GROUND : Style.OFF_GROUND));
             table.add(List.of(name, IntervalText.percent(share.mean(), share.lo(), share.hi())));
         }
         return new Picture(
@@ -36,7 +39,7 @@ public final class HeightChart {
                 "Bars with 95 % intervals, one for each band of height, the ground lowest.",
                 Style.WIDTH_PX,
                 Bars.heightPx(bars.size()),
-                Bars.painter("share of waking time [%]", bars, 100, Style.OFF_GROUND),
+                Bars.painter("share of waking time [%]", bars, 100),
                 new DataTable(List.of("height", "share of waking time"), table));
     }
 

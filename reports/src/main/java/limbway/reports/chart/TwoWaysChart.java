@@ -1,5 +1,6 @@
 package limbway.reports.chart;
 
+import java.awt.Color;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,7 @@ import limbway.reports.measure.Measures;
 import limbway.reports.measure.PairUse;
 import limbway.reports.words.EnergyText;
 import limbway.reports.words.Figures;
+import limbway.reports.words.PartText;
 
 /** Draws what the two ways of a trip cost, part by part, on one scale. */
 public final class TwoWaysChart {
@@ -39,7 +41,6 @@ public final class TwoWaysChart {
         }
     }
 
-    private static final char NO_BREAK = '\u00A0';
     private static final int MOST_PAIRS = 6;
     private static final int ROW_PX = 40;
     private static final int FRAME_PX = 100;
@@ -83,7 +84,7 @@ public final class TwoWaysChart {
                 "two-ways-by-part",
                 "Energy of the two ways, by part",
                 "For each trip two bars on the same scale: the way over the ground and the way off it, each divided into "
-                        + "level walking, climbing, descent, clambering and bridging of gaps.",
+                        + "climbing down, level walking, climbing up, clambering and bridging of gaps.",
                 Style.WIDTH_PX,
                 FRAME_PX + 2 * ROW_PX * uses.size(),
                 Axes.painter(plot, true),
@@ -106,11 +107,10 @@ public final class TwoWaysChart {
             Optional<Way> way) {
         double totalJ = way.map(w -> w.milliJ() / 1000.0).orElse(0.0);
         Row row = new Row(
-                data.getColumnCount(),
-                before + kind + ": " + (way.isPresent() ? Figures.energy(totalJ).replace(' ', NO_BREAK) : "no way"));
-        for (LocomotorMode mode : LocomotorMode.values()) {
+                data.getColumnCount(), before + kind + ": " + (way.isPresent() ? Figures.energy(totalJ) : "no way"));
+        for (LocomotorMode mode : PartText.asTold()) {
             double partJ = way.map(w -> w.energy().part(mode) / 1000.0).orElse(0.0);
-            data.addValue(partJ, mode.part(), row);
+            data.addValue(partJ, PartText.doing(mode), row);
         }
         table.add(List.of(name, kind, way.map(w -> EnergyText.sum(w.energy())).orElse("no way")));
         return totalJ;
@@ -122,9 +122,14 @@ public final class TwoWaysChart {
         renderer.setShadowVisible(false);
         renderer.setDefaultItemLabelGenerator(labels(leastLabelledJ));
         renderer.setDefaultItemLabelsVisible(true);
-        for (LocomotorMode mode : LocomotorMode.values()) {
-            renderer.setSeriesPaint(mode.ordinal(), Style.of(mode));
-            renderer.setSeriesItemLabelPaint(mode.ordinal(), Style.inkOn(Style.of(mode)));
+        // white edges keep neighbours apart in a grey print
+        renderer.setDrawBarOutline(true);
+        for (int series = 0; series < PartText.asTold().size(); series++) {
+            Color colour = Style.of(PartText.asTold().get(series));
+            renderer.setSeriesPaint(series, colour);
+            renderer.setSeriesOutlinePaint(series, Style.PAPER);
+            renderer.setSeriesOutlineStroke(series, Style.line(1.2));
+            renderer.setSeriesItemLabelPaint(series, Style.inkOn(colour));
         }
         return renderer;
     }
@@ -136,7 +141,7 @@ public final class TwoWaysChart {
             @Override
             public String generateLabel(CategoryDataset data, int row, int column) {
                 double valueJ = data.getValue(row, column).doubleValue();
-                return valueJ < leastLabelledJ ? "" : Figures.decimals(valueJ, 0);
+                return valueJ < leastLabelledJ ? "" : Figures.energy(valueJ);
             }
         };
     }

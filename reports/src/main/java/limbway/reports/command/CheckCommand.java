@@ -16,21 +16,25 @@ import limbway.model.volume.UsableVolume;
 import limbway.reports.data.Json;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Finding;
+import limbway.reports.measure.FindingGroup;
 import limbway.reports.measure.Room;
 import limbway.reports.measure.Weight;
+import limbway.reports.words.Cautions;
 import limbway.reports.words.Figures;
+import limbway.sim.habitat.Habitat;
 
 /** Reads a scenario and lists what speaks against its design. */
 @Command(
         name = "check",
         description = {
-            "Reads the scenario and lists what is wrong with the design, before any animal lives in it:",
-            "places that a body cannot come to, or only over the ground; supports too thick to grip; gaps that only",
-            "some can cross; single ways that one animal can bar; places and food against the size of the group; the room",
-            "that each body can reach.",
+            "Lists what can be said against a design before any animal lives in it.",
+            "Places that a body cannot come to, or only over the ground; supports too thick to grip; gaps that only "
+                    + "some can cross; single ways that one animal can bar; places and food against the size of the "
+                    + "group; the room that each body can reach. What must be mended comes first.",
             ""
         },
         synopsisHeading = "Use: ",
+        customSynopsis = "limbway check SCENARIO [options]",
         sortOptions = false,
         optionListHeading = "%nOptions:%n",
         footerHeading = "%nExamples:%n",
@@ -40,9 +44,7 @@ import limbway.reports.words.Figures;
             "",
             "Exit code: 0 nothing must be mended; 1 something must be; 2 the input is wrong; 3 it could not be done.",
             "",
-            HelpText.CAUTIONS_1,
-            HelpText.CAUTIONS_2,
-            HelpText.CAUTIONS_3
+            Cautions.IN_SHORT
         })
 final class CheckCommand implements Callable<Integer> {
 
@@ -55,10 +57,11 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal, NotDone {
         Question question = Question.of(options);
-        Audit audit = Audit.of(question.habitat());
+        Habitat habitat = question.habitat();
+        Audit audit = Audit.of(habitat);
         var out = spec.commandLine().getOut();
-        for (Finding finding : audit.findings()) {
-            out.println(line(finding));
+        for (FindingGroup group : audit.groups()) {
+            out.println(line(group, habitat.bodies().size()));
         }
         for (String note : question.read().notes()) {
             out.println("note     scenario: " + note);
@@ -72,21 +75,22 @@ final class CheckCommand implements Callable<Integer> {
         return audit.mustMend() ? ExitCode.MUST_MEND : ExitCode.DONE;
     }
 
-    private static String line(Finding finding) {
+    private static String line(FindingGroup group, int bodies) {
+        Finding finding = group.strictest();
         String weight = String.format(Locale.ROOT, "%-8s ", finding.weight().word());
         String mend = finding.mend().equals("nothing") ? "" : ". Mend: " + finding.mend();
-        return weight + finding.kind() + ": " + finding.text() + mend;
+        return weight + finding.kind() + ": " + group.text(bodies) + mend;
     }
 
     private static String summary(Audit audit) {
         List<String> counts = new ArrayList<>();
         for (Weight weight : Weight.values()) {
-            long count = audit.findings().stream()
-                    .filter(finding -> finding.weight() == weight)
+            long count = audit.groups().stream()
+                    .filter(group -> group.strictest().weight() == weight)
                     .count();
             counts.add(count + " " + weight.word());
         }
-        return "found: " + String.join(", ", counts) + "; ground " + Figures.decimals(audit.groundM2(), 0) + " m2";
+        return "found: " + String.join(", ", counts) + "; ground " + Figures.decimals(audit.groundM2(), 0) + " m²";
     }
 
     private static String roomLine(Room room, double grossM3) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import picocli.CommandLine.Command;
@@ -26,8 +25,9 @@ import limbway.model.route.Routes;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
 import limbway.reports.data.Json;
-import limbway.reports.words.EnergyText;
+import limbway.reports.words.Cautions;
 import limbway.reports.words.Figures;
+import limbway.reports.words.MendText;
 import limbway.reports.words.ReasonText;
 import limbway.sim.habitat.Habitat;
 
@@ -35,11 +35,13 @@ import limbway.sim.habitat.Habitat;
 @Command(
         name = "explain",
         description = {
-            "Says which way an animal takes from one place to another, what both ways cost, part by part, and why",
-            "the ground wins where it does.",
+            "Says which way an animal takes from one place to another, and why.",
+            "Both ways, over the ground and off it, are told with what they cost, part by part, with what is missing "
+                    + "where there is no way off the ground, and with what to try.",
             ""
         },
         synopsisHeading = "Use: ",
+        customSynopsis = "limbway explain SCENARIO --body BODY --from PLACE --to PLACE [options]",
         sortOptions = false,
         optionListHeading = "%nOptions:%n",
         footerHeading = "%nExamples:%n",
@@ -49,22 +51,33 @@ import limbway.sim.habitat.Habitat;
             "",
             "Exit code: 0 done; 2 the input is wrong; 3 it could not be done.",
             "",
-            HelpText.CAUTIONS_1,
-            HelpText.CAUTIONS_2,
-            HelpText.CAUTIONS_3
+            Cautions.IN_SHORT
         })
 final class ExplainCommand implements Callable<Integer> {
+
+    /** What stands in the column of supports of the ground. */
+    private static final String GROUND = "ground";
 
     @Mixin
     private CommonOptions options;
 
-    @Option(names = "--body", required = true, paramLabel = "BODY", description = "Who: a body of the group.")
+    @Option(
+            names = "--body",
+            required = true,
+            paramLabel = "BODY",
+            description =
+                    "Who: a body of the group, for example \"adult female\"; one that carries an infant is \"adult female "
+                            + "and infant\".")
     private String body;
 
-    @Option(names = "--from", required = true, paramLabel = "PLACE", description = "Where it starts: a resource.")
+    @Option(
+            names = "--from",
+            required = true,
+            paramLabel = "PLACE",
+            description = "Where it starts: a food, water, shade, nest or retreat place of the file, by name.")
     private String from;
 
-    @Option(names = "--to", required = true, paramLabel = "PLACE", description = "Where it goes: a resource.")
+    @Option(names = "--to", required = true, paramLabel = "PLACE", description = "Where it goes: another of them.")
     private String to;
 
     @Spec
@@ -77,6 +90,9 @@ final class ExplainCommand implements Callable<Integer> {
         Routes routes = habitat.routes(body(habitat));
         int fromNumber = resource(habitat.graph(), from);
         int toNumber = resource(habitat.graph(), to);
+        if (fromNumber == toNumber) {
+            throw Refusal.of("--from and --to are the same place", to, "two different places", "choose another");
+        }
         Search search = PairWays.find(routes, ChoiceSharpness.standard(), fromNumber, toNumber);
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("scenario", question.fileName());
@@ -88,8 +104,9 @@ final class ExplainCommand implements Callable<Integer> {
             GroundReason reason =
                     new GroundReasons(question.layout().enclosure(), routes).of(fromNumber, toNumber, ways);
             String sentence = ReasonText.sentence(ways, reason, routes.body());
-            print(ways, sentence);
+            print(ways, sentence, habitat.graph(), MendText.of(reason, routes.body()));
             answer(root, ways, sentence);
+            root.put("mend", MendText.of(reason, routes.body()));
         } else {
             String why = ((Search.Unreachable) search).why();
             spec.commandLine().getOut().println(why);
@@ -117,23 +134,31 @@ final class ExplainCommand implements Callable<Integer> {
         return known.indexOf(name);
     }
 
-    private void print(Search.Reached ways, String sentence) {
+    private void print(Search.Reached ways, String sentence, RouteGraph graph, String mend) {
         PrintWriter out = spec.commandLine().getOut();
         out.println(Figures.one(body) + " from " + from + " to " + to + ":");
-        out.println("  " + sentence);
-        ways.overGround().ifPresent(way -> out.println("  over the ground: " + length(way)));
-        ways.offGround().ifPresent(way -> out.println("  off the ground:  " + length(way)));
-        Optional<Long> temptation = ways.groundTemptationMilliJ();
-        if (temptation.isPresent() && temptation.get() > 0) {
-            out.println("  The way off the ground wins when it becomes cheaper by more than "
-                    + Figures.energy(temptation.get() / 1000.0) + ".");
+        out.println("  " + sentence + ".");
+        ways.overGround().ifPresent(way -> out.println("  over the ground: " + steps(way, graph)));
+        out.println("  off the ground:  "
+                + ways.offGround().map(way -> steps(way, graph)).orElse("no way"));
+        out.println("  " + Figures.percent(ways.offGroundShare()) + " of such trips are made off the ground.");
+        if (!mend.equals("nothing")) {
+            out.println("  To try: " + mend + ".");
         }
-        out.println("  Off the ground on " + Figures.percent(ways.offGroundShare()) + " of such trips.");
     }
 
-    private static String length(Way way) {
-        return Figures.path(way.lengthM()) + " in " + Figures.decimals(way.seconds(), 0) + " s, "
-                + EnergyText.sum(way.energy());
+    /** Length, time, and what the way leads along, each thing once in a row. */
+    private static String steps(Way way, RouteGraph graph) {
+        List<String> passed = new ArrayList<>();
+        for (int hold : way.holds()) {
+            String support = graph.support(hold);
+            String step = support.equals(GROUND) ? "the ground" : support;
+            if (passed.isEmpty() || !passed.get(passed.size() - 1).equals(step)) {
+                passed.add(step);
+            }
+        }
+        return Figures.path(way.lengthM()) + " in " + Figures.decimals(way.seconds(), 0) + " s: "
+                + String.join(", ", passed);
     }
 
     private static void answer(Map<String, Object> root, Search.Reached ways, String sentence) {

@@ -17,17 +17,20 @@ import limbway.reports.data.CsvTable;
 import limbway.reports.data.GraphMl;
 import limbway.reports.data.GraphTables;
 import limbway.reports.data.Json;
+import limbway.reports.words.Cautions;
 import limbway.sim.habitat.Habitat;
 
 /** Writes the compiled enclosure for other programs. */
 @Command(
         name = "graph",
         description = {
-            "Writes the enclosure as the program sees it: holds, the moves between them with their energy for each",
-            "body in whole millijoules, and the holds from which each resource is used.",
+            "Writes the enclosure as the program sees it, for other programs.",
+            "Holds (points where a body can hang, sit or stand), the moves between them with their energy for each "
+                    + "body in whole millijoules, and the holds from which each resource is used.",
             ""
         },
         synopsisHeading = "Use: ",
+        customSynopsis = "limbway graph SCENARIO [options]",
         sortOptions = false,
         optionListHeading = "%nOptions:%n",
         footerHeading = "%nExamples:%n",
@@ -37,9 +40,7 @@ import limbway.sim.habitat.Habitat;
             "",
             "Exit code: 0 done; 2 the input is wrong; 3 it could not be done.",
             "",
-            HelpText.CAUTIONS_1,
-            HelpText.CAUTIONS_2,
-            HelpText.CAUTIONS_3
+            Cautions.IN_SHORT
         })
 final class GraphCommand implements Callable<Integer> {
 

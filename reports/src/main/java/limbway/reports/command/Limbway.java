@@ -10,6 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
+import limbway.reports.words.Cautions;
+
 /** The command line. */
 @Command(
         name = "limbway",
@@ -28,9 +30,7 @@ import picocli.CommandLine.Spec;
             "",
             "Exit code: 0 done; 1 done, and something must be mended; 2 the input is wrong; 3 it could not be done.",
             "",
-            HelpText.CAUTIONS_1,
-            HelpText.CAUTIONS_2,
-            HelpText.CAUTIONS_3
+            Cautions.IN_SHORT
         })
 public final class Limbway implements Runnable {
 

@@ -5,7 +5,10 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+
+import limbway.reports.data.WholeFile;
 
 /** Where answers are written, and what is said when they cannot be. */
 final class OutFolder {
@@ -29,9 +32,9 @@ final class OutFolder {
             if (parent != null) {
                 Files.createDirectories(parent);
             }
-            Files.writeString(file, text);
+            WholeFile.write(file, text);
         } catch (IOException e) {
-            throw notWritten(file, e, "what was written before it");
+            throw notWritten(file, e, "all but this file");
         }
     }
 
@@ -45,6 +48,9 @@ final class OutFolder {
         }
         if (e instanceof FileAlreadyExistsException) {
             return "there is a file where a folder is needed";
+        }
+        if (e instanceof NoSuchFileException) {
+            return "there is no such folder, and it cannot be made";
         }
         if (e instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();

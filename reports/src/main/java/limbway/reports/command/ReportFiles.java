@@ -12,6 +12,7 @@ import limbway.reports.chart.Picture;
 import limbway.reports.chart.PictureFormat;
 import limbway.reports.data.DataFolder;
 import limbway.reports.data.Json;
+import limbway.reports.data.WholeFile;
 import limbway.reports.page.Report;
 import limbway.reports.page.ReportPage;
 
@@ -22,11 +23,11 @@ final class ReportFiles {
 
     static void write(Path folder, Report report, Instant started, Instant finished, int threads) throws IOException {
         DataFolder.write(folder, report.info(), report.measures(), report.others());
-        Files.writeString(folder.resolve("report.html"), ReportPage.html(report));
+        WholeFile.write(folder.resolve("report.html"), ReportPage.html(report));
         Path charts = Files.createDirectories(folder.resolve("charts"));
         for (Picture picture : ReportPage.pictures(report)) {
-            Files.writeString(charts.resolve(picture.id() + ".svg"), PictureFormat.svgFile(picture));
-            Files.write(charts.resolve(picture.id() + ".png"), PictureFormat.png(picture));
+            WholeFile.write(charts.resolve(picture.id() + ".svg"), PictureFormat.svgFile(picture));
+            WholeFile.write(charts.resolve(picture.id() + ".png"), PictureFormat.png(picture));
         }
         // what the clock and the machine decide stands apart, so that everything else can be compared byte by byte
         Map<String, Object> times = new LinkedHashMap<>();
@@ -34,6 +35,6 @@ final class ReportFiles {
         times.put("finished", finished.toString());
         times.put("seconds", Duration.between(started, finished).toMillis() / 1000.0);
         times.put("threads", threads);
-        Files.writeString(folder.resolve("run-times.json"), Json.text(times));
+        WholeFile.write(folder.resolve("run-times.json"), Json.text(times));
     }
 }

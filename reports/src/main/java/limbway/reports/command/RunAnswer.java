@@ -7,6 +7,7 @@ import java.util.Map;
 
 import limbway.reports.data.Json;
 import limbway.reports.measure.Aspect;
+import limbway.reports.measure.LayoutDifference;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGround;
 import limbway.reports.measure.OffGroundShare;
@@ -32,6 +33,15 @@ final class RunAnswer {
             Map<String, Object> object = new LinkedHashMap<>();
             object.put("layout", other.layout());
             addMeasures(object, other);
+            Map<String, Object> difference = new LinkedHashMap<>();
+            for (Aspect aspect : Aspect.values()) {
+                difference.put(
+                        aspect.word(),
+                        LayoutDifference.of(report.measures(), other, aspect)
+                                .map(Json::interval)
+                                .orElse(null));
+            }
+            object.put("offground_difference", difference);
             others.add(object);
         }
         root.put("other_layouts", others);

@@ -2,12 +2,14 @@ package limbway.reports.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,6 +25,7 @@ import limbway.reports.measure.Audit;
 import limbway.reports.measure.ElevatedTime;
 import limbway.reports.measure.Measures;
 import limbway.reports.page.Report;
+import limbway.reports.words.Cautions;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 import limbway.sim.animal.DaySettings;
@@ -34,12 +37,13 @@ import limbway.sim.experiment.RunSettings;
 @Command(
         name = "run",
         description = {
-            "Lets the group live in one layout for some days, many times over, and writes a report: how much of its",
-            "travel stays off the ground, where the ground wins and why. The other layouts of the file are run too,",
-            "under the same chance, for comparison.",
+            "Lets the group live in one layout for some days, many times over, and writes a report.",
+            "The report says how much of the travel stays off the ground, where the ground wins and why. The other "
+                    + "layouts of the file are run too, under the same chance, for comparison.",
             ""
         },
         synopsisHeading = "Use: ",
+        customSynopsis = "limbway run SCENARIO [options]",
         sortOptions = false,
         optionListHeading = "%nOptions:%n",
         footerHeading = "%nExamples:%n",
@@ -49,9 +53,7 @@ import limbway.sim.experiment.RunSettings;
             "",
             "Exit code: 0 done; 2 the input is wrong; 3 it could not be done, with what was saved.",
             "",
-            HelpText.CAUTIONS_1,
-            HelpText.CAUTIONS_2,
-            HelpText.CAUTIONS_3
+            Cautions.IN_SHORT
         })
 final class RunCommand implements Callable<Integer> {
 
@@ -126,31 +128,42 @@ final class RunCommand implements Callable<Integer> {
         int usedThreads = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
         RunSettings settings = new RunSettings(seed, replications, days, date, usedThreads);
         try (Interruption interruption = Interruption.watch()) {
-            List<Outcome> outcomes = run(question, settings, interruption);
-            Report report = report(question, settings, outcomes);
+            List<Variant> layouts = layouts(question);
+            List<Outcome> outcomes = run(question, layouts, settings, interruption);
+            Report report = report(question, layouts, settings, outcomes);
             try {
                 ReportFiles.write(folder, report, started, Instant.now(), usedThreads);
             } catch (IOException e) {
-                throw OutFolder.notWritten(folder, e, "the files of the report that were written before it");
+                throw OutFolder.notWritten(folder, e, saved(folder));
             }
             if (options.json != null) {
                 OutFolder.write(options.json, Json.text(RunAnswer.of(report)));
             }
-            return end(folder, report, settings, outcomes);
+            return end(folder, report, outcomes, layouts.size());
         }
     }
 
-    /** Outcomes of the layout in question and then of the others; ends early if that is wanted. */
-    private List<Outcome> run(Question question, RunSettings settings, Interruption interruption)
-            throws Refusal, NotDone {
+    /** The layout in question and then, unless it is to be alone, the others. */
+    private List<Variant> layouts(Question question) {
         List<Variant> layouts = new ArrayList<>(List.of(question.layout()));
         if (!alone) {
             question.study().layouts().stream()
                     .filter(layout -> !layout.equals(question.layout()))
                     .forEach(layouts::add);
         }
-        ProgressLine progress =
-                new ProgressLine(spec.commandLine().getErr(), interruption::isWanted, System::nanoTime, layouts.size());
+        return layouts;
+    }
+
+    /** Outcomes of the layouts in their order; ends early if that is wanted. */
+    private List<Outcome> run(Question question, List<Variant> layouts, RunSettings settings, Interruption interruption)
+            throws Refusal, NotDone {
+        ProgressLine progress = new ProgressLine(
+                spec.commandLine().getErr(),
+                interruption::isWanted,
+                System::nanoTime,
+                Terminal.isWatched(),
+                layouts.size(),
+                settings.replications());
         List<Outcome> outcomes = new ArrayList<>();
         for (Variant layout : layouts) {
             progress.nextLayout(layout.name());
@@ -163,6 +176,7 @@ final class RunCommand implements Callable<Integer> {
                 break;
             }
         }
+        progress.end();
         if (outcomes.isEmpty()) {
             throw new NotDone("limbway: interrupted before the first repetition was finished\n  saved    nothing\n");
         }
@@ -179,7 +193,7 @@ final class RunCommand implements Callable<Integer> {
         }
     }
 
-    private Report report(Question question, RunSettings settings, List<Outcome> outcomes) {
+    private Report report(Question question, List<Variant> layouts, RunSettings settings, List<Outcome> outcomes) {
         List<Measures> measures = outcomes.stream()
                 .map(outcome -> Measures.of(outcome, thresholdM))
                 .toList();
@@ -198,10 +212,16 @@ final class RunCommand implements Callable<Integer> {
                 UsedParameters.of(question, thresholdM),
                 question.read().notes());
         return new Report(
-                info, measures.get(0), others, Audit.of(outcomes.get(0).habitat()));
+                info,
+                measures.get(0),
+                others,
+                layouts.subList(outcomes.size(), layouts.size()).stream()
+                        .map(Variant::name)
+                        .toList(),
+                Audit.of(outcomes.get(0).habitat()));
     }
 
-    private int end(Path folder, Report report, RunSettings settings, List<Outcome> outcomes) {
+    private int end(Path folder, Report report, List<Outcome> outcomes, int layouts) {
         PrintWriter answer = spec.commandLine().getOut();
         Measures measures = report.measures();
         answer.println(measures.layout() + ": "
@@ -211,22 +231,43 @@ final class RunCommand implements Callable<Integer> {
                         .map(share -> IntervalText.percent(share.mean(), share.lo(), share.hi())
                                 + " of the distance travelled is off the ground")
                         .orElse("nobody travelled"));
+        if (report.audit().mustMend()) {
+            answer.println("but the animals cannot have all they need in this layout: see limbway check");
+        }
         ElevatedTime elevated = measures.elevated();
         elevated.share()
                 .ifPresent(share -> answer.println(IntervalText.percent(share.mean(), share.lo(), share.hi())
                         + " of waking time is spent more than " + Figures.metres(elevated.thresholdM())
-                        + " up, which is another number"));
+                        + " up (another measure; zoo studies report this one)"));
         answer.println("report: " + folder.resolve("report.html"));
-        Outcome last = outcomes.get(outcomes.size() - 1);
-        int expected = alone ? 1 : 1 + report.info().otherLayouts().size();
-        if (last.complete() && outcomes.size() == expected) {
+        if (outcomes.size() == layouts && outcomes.stream().allMatch(Outcome::complete)) {
             return ExitCode.DONE;
         }
         PrintWriter err = spec.commandLine().getErr();
         err.println("limbway: interrupted");
-        err.println("  saved    a report of " + report.info().finishedReplications() + " of " + settings.replications()
-                + " repetitions, in " + folder);
+        err.println("  saved    a report in " + folder + ", which rests on " + lived(outcomes, layouts));
         err.flush();
         return ExitCode.NOT_DONE;
+    }
+
+    /** What was finished before the end, for example {@code 3 of 20 repetitions of as drawn; 1 layout was not begun}. */
+    private String lived(List<Outcome> outcomes, int layouts) {
+        List<String> parts = new ArrayList<>();
+        for (Outcome outcome : outcomes) {
+            parts.add(outcome.journals().size() + " of " + replications + " repetitions of "
+                    + outcome.habitat().layout().name());
+        }
+        int missing = layouts - outcomes.size();
+        return String.join(", ", parts)
+                + (missing == 0
+                        ? ""
+                        : missing == 1 ? "; 1 layout is left out" : "; " + missing + " layouts are left out");
+    }
+
+    private static String saved(Path folder) {
+        List<String> names = Stream.of("report.html", "data/datapackage.json", "run.json", "charts")
+                .filter(name -> Files.exists(folder.resolve(name)))
+                .toList();
+        return names.isEmpty() ? "nothing that can be used" : "in " + folder + ": " + String.join(", ", names);
     }
 }

@@ -36,9 +36,9 @@ public final class DataFolder {
                 computed.groundUse());
         Path data = Files.createDirectories(folder.resolve("data"));
         for (CsvTable table : tables) {
-            Files.writeString(data.resolve(table.name() + ".csv"), table.text());
+            WholeFile.write(data.resolve(table.name() + ".csv"), table.text());
         }
-        Files.writeString(data.resolve("datapackage.json"), DataPackage.json(info, tables));
-        Files.writeString(folder.resolve("run.json"), RunRecord.json(info));
+        WholeFile.write(data.resolve("datapackage.json"), DataPackage.json(info, tables));
+        WholeFile.write(folder.resolve("run.json"), RunRecord.json(info));
     }
 }

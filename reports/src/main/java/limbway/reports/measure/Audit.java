@@ -51,6 +51,15 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
     }
 
     /**
+     * The findings, those that say the same of several bodies or places put together.
+     *
+     * @return groups, those to mend first
+     */
+    public List<FindingGroup> groups() {
+        return FindingGroup.of(findings);
+    }
+
+    /**
      * Whether something must be mended.
      *
      * @return true if at least one finding has that weight

@@ -1,5 +1,6 @@
 package limbway.reports.measure;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,6 +14,8 @@ import java.util.OptionalDouble;
  * @param unit its unit, or empty
  * @param text what was found, as a sentence without a full stop
  * @param mend what would mend it, likewise
+ * @param shared what is the same for all bodies and places it may be found for, as a clause after these
+ * @param limit what the body can do, if that decided
  */
 public record Finding(
         String kind,
@@ -22,4 +25,15 @@ public record Finding(
         OptionalDouble figure,
         String unit,
         String text,
-        String mend) {}
+        String mend,
+        String shared,
+        Optional<Limit> limit) {
+
+    /**
+     * How far a body's ability goes.
+     *
+     * @param metres the ability [m]
+     * @param words the same in words, for example {@code reaches 1.5 m}
+     */
+    public record Limit(double metres, String words) {}
+}

@@ -2,6 +2,7 @@ package limbway.reports.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.enclosure.Resource;
@@ -50,7 +51,17 @@ final class KeepingAudit {
         String mend = "add places of kind " + kind.word();
         if (names.isEmpty()) {
             String text = "there is no " + kind.word() + " for " + animals + " animals";
-            findings.add(new Finding("none", whereNone, kind.word(), "", OptionalDouble.of(0), "places", text, mend));
+            findings.add(new Finding(
+                    "none",
+                    whereNone,
+                    kind.word(),
+                    "",
+                    OptionalDouble.of(0),
+                    "places",
+                    text,
+                    mend,
+                    text,
+                    Optional.empty()));
         } else if (!purpose.isEmpty() && stalls < animals) {
             String text = stalls + " " + kind.word() + (stalls == 1 ? " place" : " places") + " for " + animals
                     + " animals " + purpose + ": those of low rank wait or go without";
@@ -62,7 +73,9 @@ final class KeepingAudit {
                     OptionalDouble.of(stalls),
                     "places",
                     text,
-                    mend));
+                    mend,
+                    text,
+                    Optional.empty()));
         }
     }
 
@@ -87,6 +100,8 @@ final class KeepingAudit {
                 OptionalDouble.of(fedJ / J_PER_KJ),
                 "kJ/day",
                 text,
-                fits ? "nothing" : "feed between 90 % and 130 % of what the group spends, or say what else it eats"));
+                fits ? "nothing" : "feed between 90 % and 130 % of what the group spends, or say what else it eats",
+                text,
+                Optional.empty()));
     }
 }

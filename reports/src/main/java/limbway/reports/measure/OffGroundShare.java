@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 import limbway.sim.journal.Journal;
@@ -37,21 +38,24 @@ public record OffGroundShare(Map<Aspect, Interval> byAspect) {
         for (Aspect aspect : Aspect.values()) {
             List<Double> shares = new ArrayList<>();
             for (Journal journal : journals) {
-                double all = 0;
-                double offGround = 0;
-                for (Trip trip : journal.trips()) {
-                    if (counted.test(trip)) {
-                        all += aspect.of(trip.way());
-                        offGround += aspect.offGround(trip.way());
-                    }
-                }
-                if (all > 0) {
-                    shares.add(offGround / all);
-                }
+                of(journal, counted, aspect).ifPresent(shares::add);
             }
             Interval.of(shares).ifPresent(interval -> byAspect.put(aspect, interval));
         }
         return new OffGroundShare(byAspect);
+    }
+
+    /** The share of some trips of one replication, or empty where none was made. */
+    static OptionalDouble of(Journal journal, Predicate<Trip> counted, Aspect aspect) {
+        double all = 0;
+        double offGround = 0;
+        for (Trip trip : journal.trips()) {
+            if (counted.test(trip)) {
+                all += aspect.of(trip.way());
+                offGround += aspect.offGround(trip.way());
+            }
+        }
+        return all > 0 ? OptionalDouble.of(offGround / all) : OptionalDouble.empty();
     }
 
     /**

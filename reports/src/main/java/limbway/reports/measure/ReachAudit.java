@@ -1,9 +1,11 @@
 package limbway.reports.measure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.body.Body;
@@ -14,6 +16,7 @@ import limbway.model.graph.RouteGraph;
 import limbway.model.route.ReverseTree;
 import limbway.model.route.Routes;
 import limbway.reports.words.Figures;
+import limbway.reports.words.MendText;
 import limbway.reports.words.ReasonText;
 import limbway.sim.habitat.Habitat;
 
@@ -26,7 +29,6 @@ final class ReachAudit {
     private final Map<Body, GroundReasons> reasons;
     private final RouteGraph graph;
     private final List<Finding> findings = new ArrayList<>();
-    private final Map<GroundReason.NothingToHold, List<Body>> nothingToHold = new LinkedHashMap<>();
 
     ReachAudit(Habitat habitat, Map<Body, GroundReasons> reasons) {
         this.habitat = habitat;
@@ -47,7 +49,9 @@ final class ReachAudit {
             }
             overGroundOnly(routes, reached);
         }
-        nothingToHold.forEach(this::nothingToHold);
+        // food and water first: the animals go there most
+        findings.sort(Comparator.comparing((Finding finding) ->
+                graph.resources().get(graph.resourceNumber(finding.place())).kind()));
         return findings;
     }
 
@@ -87,8 +91,11 @@ final class ReachAudit {
                 OptionalDouble.empty(),
                 "",
                 text,
-                "bring a support or platform that this body can hold to " + resource.id()
-                        + ", or move it to where one is"));
+                "bring a support or platform that this body can hold to it, or move it to where one is",
+                nothingNear
+                        ? "nothing to hold or stand on lies within reach"
+                        : "cannot be come to from any other place",
+                Optional.empty()));
     }
 
     /** The largest set of resources joined off the ground is the frame; each resource outside it is a finding. */
@@ -131,19 +138,20 @@ final class ReachAudit {
     private void overGroundOnly(Body body, int resource, List<Integer> frame) {
         String name = graph.resources().get(resource).id();
         GroundReason reason = reasons.get(body).missing(frame.get(0), resource);
-        if (reason instanceof GroundReason.NothingToHold nothing) {
-            nothingToHold.computeIfAbsent(nothing, k -> new ArrayList<>()).add(body);
-            return;
-        }
         OptionalDouble figure = OptionalDouble.empty();
-        String mend = "join " + name + " to the rest of the frame";
-        if (reason instanceof GroundReason.Missing missing
+        String from = "only over the ground from " + names(frame);
+        String because = ReasonText.because(reason, body);
+        String shared = from + ", because " + because;
+        Optional<Finding.Limit> limit = Optional.empty();
+        if (reason instanceof GroundReason.NothingToHold nothing) {
+            figure = OptionalDouble.of(nothing.awayM());
+            from = "only over the ground";
+            shared = from + ", because " + because;
+        } else if (reason instanceof GroundReason.Missing missing
                 && !missing.chain().gaps().isEmpty()) {
             figure = OptionalDouble.of(missing.chain().widestM());
-            mend = (missing.chain().gaps().size() > 1 ? "close each gap" : "close the gap") + " to "
-                    + Figures.metres(body.gapReachM()) + " or less, for example with a rope";
-        } else if (reason instanceof GroundReason.Missing) {
-            mend = "replace the support that is too thick, or lead a rope past it";
+            shared = from + ", because " + ReasonText.obstacles(missing.chain());
+            limit = Optional.of(new Finding.Limit(body.gapReachM(), "reaches " + Figures.metres(body.gapReachM())));
         }
         findings.add(new Finding(
                 "ground-only",
@@ -152,29 +160,10 @@ final class ReachAudit {
                 body.name(),
                 figure,
                 figure.isPresent() ? "m" : "",
-                Figures.one(body.name()) + " comes to " + name + " only over the ground from " + names(frame)
-                        + ", because " + ReasonText.because(reason, body),
-                mend));
-    }
-
-    /** One finding for all bodies together, because what is missing is the same for each. */
-    private void nothingToHold(GroundReason.NothingToHold nothing, List<Body> bodies) {
-        boolean everyone = bodies.size() == habitat.bodies().size();
-        String who = everyone
-                ? "every animal"
-                : Figures.one(String.join(", ", bodies.stream().map(Body::name).toList()));
-        findings.add(new Finding(
-                "ground-only",
-                Weight.CAUTION,
-                nothing.resource(),
-                everyone
-                        ? ""
-                        : String.join(", ", bodies.stream().map(Body::name).toList()),
-                OptionalDouble.of(nothing.awayM()),
-                "m",
-                who + " comes to " + nothing.resource() + " only over the ground, because "
-                        + ReasonText.because(nothing, bodies.get(0)),
-                "hang " + nothing.resource() + " on a support or platform, or bring one to it"));
+                Figures.one(body.name()) + " comes to " + name + " " + from + ", because " + because,
+                MendText.of(reason, body),
+                shared,
+                limit));
     }
 
     private String names(List<Integer> resources) {

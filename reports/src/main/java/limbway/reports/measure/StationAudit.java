@@ -2,6 +2,7 @@ package limbway.reports.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.enclosure.Enclosure;
@@ -47,6 +48,8 @@ final class StationAudit {
                 OptionalDouble.of(found),
                 noun + "s",
                 text,
-                "bring the number to " + wanted + ", apart from each other"));
+                "bring the number to " + wanted + ", apart from each other",
+                text,
+                Optional.empty()));
     }
 }

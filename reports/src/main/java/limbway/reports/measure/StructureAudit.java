@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -173,7 +174,17 @@ final class StructureAudit {
     private void add(
             String kind, String place, List<String> bodies, double figure, String unit, String text, String mend) {
         String body = everyone(bodies) ? "" : String.join(", ", bodies);
-        findings.add(new Finding(kind, Weight.CAUTION, place, body, OptionalDouble.of(figure), unit, text, mend));
+        findings.add(new Finding(
+                kind,
+                Weight.CAUTION,
+                place,
+                body,
+                OptionalDouble.of(figure),
+                unit,
+                text,
+                mend,
+                text,
+                Optional.empty()));
     }
 
     private String who(List<String> bodies) {

@@ -3,6 +3,7 @@ package limbway.reports.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.body.Body;
@@ -53,7 +54,12 @@ final class SupportAudit {
                 Figures.one(body.name()) + " can neither hold " + support.id() + " nor walk on it: "
                         + ReasonText.tooThick(support, body),
                 "use a support of " + Figures.thickness(Grasp.thickestM(body, support))
-                        + " or less, or hang ropes beside it"));
+                        + " or less, or hang ropes beside it",
+                "too thick to hold, " + Figures.thickness(support.diameterM()),
+                Optional.of(new Finding.Limit(
+                        Grasp.thickestM(body, support),
+                        (support.material().isRough() ? "hugs up to " : "grips up to ")
+                                + Figures.thickness(Grasp.thickestM(body, support))))));
     }
 
     private void gapForSome(Gap gap, Body body) {
@@ -74,7 +80,9 @@ final class SupportAudit {
                     ReasonText.gap(gap) + ": " + Figures.one(body.name()) + " reaches "
                             + Figures.metres(body.gapReachM()) + " and must go another way, while others can cross ("
                             + String.join(", ", others) + ")",
-                    "close the gap to " + Figures.metres(body.gapReachM()) + " or less"));
+                    "close the gap to " + Figures.metres(body.gapReachM()) + " or less",
+                    Figures.metres(gap.clearM()) + " apart; only " + String.join(", ", others) + " can cross",
+                    Optional.of(new Finding.Limit(body.gapReachM(), "reaches " + Figures.metres(body.gapReachM())))));
         }
     }
 }

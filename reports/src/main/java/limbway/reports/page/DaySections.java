@@ -10,6 +10,7 @@ import limbway.reports.chart.HourChart;
 import limbway.reports.measure.AnimalEnergy;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
+import limbway.reports.words.PartText;
 
 /** Hours, heights and energy. */
 final class DaySections {
@@ -27,15 +28,15 @@ final class DaySections {
 
     private static DataTable energy(Report report) {
         List<String> headers = new ArrayList<>(List.of("animal", "moving"));
-        for (LocomotorMode mode : LocomotorMode.values()) {
-            headers.add("of it " + mode.part());
+        for (LocomotorMode mode : PartText.asTold()) {
+            headers.add("of it " + PartText.doing(mode));
         }
         headers.addAll(List.of("resting", "eaten", "travel"));
         List<List<String>> rows = new ArrayList<>();
         for (AnimalEnergy energy : report.measures().energy()) {
             List<String> row = new ArrayList<>(
                     List.of(energy.animal() + ", " + energy.body(), Phrases.kiloJ(energy.movedTotalJPerDay())));
-            for (LocomotorMode mode : LocomotorMode.values()) {
+            for (LocomotorMode mode : PartText.asTold()) {
                 row.add(Figures.decimals(energy.movedJPerDay().get(mode) / 1000, 1));
             }
             row.add(Phrases.kiloJ(energy.restingJPerDay()));

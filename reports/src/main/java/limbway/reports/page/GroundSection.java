@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import limbway.model.explain.GroundReason;
 import limbway.reports.chart.DataTable;
 import limbway.reports.chart.GroundPairsChart;
 import limbway.reports.chart.TwoWaysChart;
@@ -18,8 +19,9 @@ import limbway.reports.words.ReasonText;
 final class GroundSection {
 
     private static final int MOST_ROWS = 20;
+    private static final int MOST_REMEDIES = 5;
 
-    /** Bodies that go over the ground between the same places for the same reason share a row. */
+    /** Bodies that go over the ground between the same places for the same kind of reason share a row. */
     private record Row(String from, String to, String because) {}
 
     private GroundSection() {}
@@ -31,6 +33,7 @@ final class GroundSection {
             html.paragraph("The ground was not used on any trip.");
             return;
         }
+        html.paragraph("What uses the ground most, and what to try:").list(Remedies.of(measures, MOST_REMEDIES));
         html.figure(GroundPairsChart.of(measures));
         html.paragraph(PageText.GROUND);
         List<List<String>> rows = rows(measures);
@@ -49,7 +52,10 @@ final class GroundSection {
     private static List<List<String>> rows(Measures measures) {
         Map<Row, List<PairUse>> groups = new LinkedHashMap<>();
         for (PairUse use : measures.groundUse()) {
-            Row row = new Row(use.from(), use.to(), ReasonText.because(use.reason(), use.body()));
+            String because = use.reason() instanceof GroundReason.Dearer
+                    ? "dearer"
+                    : ReasonText.because(use.reason(), use.body());
+            Row row = new Row(use.from(), use.to(), because);
             groups.computeIfAbsent(row, k -> new ArrayList<>()).add(use);
         }
         List<List<String>> rows = new ArrayList<>();

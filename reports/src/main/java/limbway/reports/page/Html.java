@@ -1,18 +1,15 @@
 package limbway.reports.page;
 
 import java.util.List;
-import java.util.regex.Pattern;
 
 import limbway.reports.chart.DataTable;
 import limbway.reports.chart.Picture;
 import limbway.reports.chart.PictureFormat;
+import limbway.reports.words.Unbroken;
 import limbway.reports.words.Xml;
 
 /** Writes HTML; every text is escaped here and nowhere else. */
 final class Html {
-
-    private static final Pattern DIGITS = Pattern.compile("(\\d) (?=\\d{3}(?!\\d))");
-    private static final Pattern UNIT = Pattern.compile("([\\d<>]) (%|m|cm|J|kJ|s|kg|\\d)(?![\\w])");
 
     private final StringBuilder out = new StringBuilder();
 
@@ -27,14 +24,8 @@ final class Html {
     }
 
     Html text(String text) {
-        out.append(glued(Xml.escape(text)));
+        out.append(Xml.escape(Unbroken.text(text)).replace("\u00a0", "&nbsp;"));
         return this;
-    }
-
-    /** A number keeps its unit and its thousands on the same line. */
-    private static String glued(String text) {
-        String thousands = DIGITS.matcher(text).replaceAll("$1&nbsp;");
-        return UNIT.matcher(thousands).replaceAll("$1&nbsp;$2");
     }
 
     /** Markup made by this project: style sheets and pictures. */

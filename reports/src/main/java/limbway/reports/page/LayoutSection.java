@@ -1,6 +1,7 @@
 package limbway.reports.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,14 +16,17 @@ import limbway.reports.chart.ShareChart;
 import limbway.reports.measure.Aspect;
 import limbway.reports.measure.Interval;
 import limbway.reports.measure.LayoutChange;
+import limbway.reports.measure.LayoutDifference;
 import limbway.reports.measure.Measures;
-import limbway.reports.measure.PairUse;
 import limbway.reports.words.Figures;
+import limbway.reports.words.IntervalText;
 import limbway.reports.words.PageText;
 import limbway.reports.words.ReasonText;
 
 /** How the other layouts of the scenario compare, and what makes the difference. */
 final class LayoutSection {
+
+    private static final int MOST_REMEDIES = 3;
 
     private LayoutSection() {}
 
@@ -30,15 +34,18 @@ final class LayoutSection {
         if (report.others().isEmpty()) {
             return;
         }
-        List<Measures> layouts = new ArrayList<>(List.of(report.measures()));
-        layouts.addAll(report.others());
-        html.element("h2 id=\"layouts\"", "The other layouts").paragraph(PageText.LAYOUTS);
+        List<Measures> layouts = ranked(report);
+        html.element("h2 id=\"layouts\"", "How the layouts compare");
+        html.paragraph(order(layouts));
+        html.paragraph(PageText.LAYOUTS);
         html.figure(ShareChart.byLayout(layouts));
+        Measures base = report.measures();
         List<List<String>> rows = new ArrayList<>();
         for (Measures layout : layouts) {
             rows.add(List.of(
-                    layout.layout(),
+                    layout.layout() + (isShown(layout, base) ? " (this report)" : ""),
                     Phrases.share(layout.offGround().overall().by(Aspect.DISTANCE)),
+                    isShown(layout, base) ? "" : points(LayoutDifference.of(base, layout, Aspect.DISTANCE)),
                     Phrases.share(layout.offGround().overall().by(Aspect.TIME)),
                     Phrases.share(layout.offGround().overall().by(Aspect.ENERGY)),
                     Phrases.share(layout.elevated().share())));
@@ -46,44 +53,86 @@ final class LayoutSection {
         html.table(
                 "Travel off the ground and waking time above "
                         + Figures.metres(report.info().thresholdM()),
-                new DataTable(List.of("layout", "by distance", "by time", "by energy", "waking time up high"), rows));
-        for (Measures other : report.others()) {
-            html.element("h3", other.layout());
-            String note = other.outcome().habitat().layout().note();
-            if (!note.isEmpty()) {
-                html.paragraph(Phrases.sentence(note));
+                new DataTable(
+                        List.of(
+                                "layout",
+                                "by distance",
+                                "difference to " + base.layout() + " [points]",
+                                "by time",
+                                "by energy",
+                                "waking time up high"),
+                        rows));
+        for (Measures other : layouts) {
+            if (!isShown(other, base)) {
+                one(html, base, other);
             }
-            html.paragraph(comparison(report.measures(), other));
         }
     }
 
-    static String comparison(Measures base, Measures other) {
-        Optional<Interval> baseShare = base.offGround().overall().by(Aspect.DISTANCE);
-        Optional<Interval> otherShare = other.offGround().overall().by(Aspect.DISTANCE);
-        if (baseShare.isEmpty() || otherShare.isEmpty()) {
-            return "In one of the two layouts nobody travelled.";
+    /** All layouts, those with most travel off the ground first; without travel last. */
+    static List<Measures> ranked(Report report) {
+        List<Measures> layouts = new ArrayList<>(List.of(report.measures()));
+        layouts.addAll(report.others());
+        layouts.sort(Comparator.comparingDouble(layout -> -layout.offGround()
+                .overall()
+                .by(Aspect.DISTANCE)
+                .map(Interval::mean)
+                .orElse(-1.0)));
+        return layouts;
+    }
+
+    /** Layouts have names of their own. */
+    private static boolean isShown(Measures layout, Measures shown) {
+        return layout.layout().equals(shown.layout());
+    }
+
+    private static String order(List<Measures> layouts) {
+        List<String> names = new ArrayList<>();
+        for (Measures layout : layouts) {
+            names.add("\"" + layout.layout() + "\" "
+                    + layout.offGround()
+                            .overall()
+                            .by(Aspect.DISTANCE)
+                            .map(share -> Figures.percent(share.mean()))
+                            .orElse("no travel"));
         }
-        double points = 100 * (otherShare.get().mean() - baseShare.get().mean());
-        String size = Math.abs(points) < 0.5
-                ? "about as much as in \"" + base.layout() + "\""
-                : Figures.decimals(Math.abs(points), 0) + (points > 0 ? " points more" : " points less") + " than in \""
-                        + base.layout() + "\"";
-        String first = Phrases.share(otherShare) + " of the distance is off the ground, " + size + ".";
-        String change = LayoutChange.greatest(base, other)
-                .map(greatest -> " " + greatest(greatest, base, other))
+        return "Travel off the ground by distance, most first: " + String.join(", ", names) + ".";
+    }
+
+    private static void one(Html html, Measures base, Measures other) {
+        html.element("h3", other.layout());
+        String note = other.outcome().habitat().layout().note();
+        if (!note.isEmpty()) {
+            html.paragraph(Phrases.sentence(note));
+        }
+        html.paragraph(comparison(base, other));
+        List<String> remedies = Remedies.of(other, MOST_REMEDIES);
+        if (remedies.isEmpty()) {
+            html.paragraph("Nobody is left on the ground.");
+        } else {
+            html.paragraph("Where the ground is still used, and what to try:").list(remedies);
+        }
+    }
+
+    private static String points(Optional<Interval> difference) {
+        return difference
+                .map(i -> IntervalText.points(i.mean(), i.lo(), i.hi()))
+                .orElse("not known");
+    }
+
+    private static String comparison(Measures base, Measures other) {
+        Optional<Interval> share = other.offGround().overall().by(Aspect.DISTANCE);
+        if (share.isEmpty()) {
+            return "Nobody travelled.";
+        }
+        String size = LayoutDifference.of(base, other, Aspect.DISTANCE)
+                .map(difference -> "; the difference to \"" + base.layout() + "\" is " + points(Optional.of(difference))
+                        + " percentage points under the same chance")
                 .orElse("");
-        return first + change + left(other);
-    }
-
-    private static String left(Measures other) {
-        if (other.groundUse().isEmpty()) {
-            return " Nobody is left on the ground.";
-        }
-        PairUse most = other.groundUse().get(0);
-        return " What is left on the ground is mostly from " + most.from() + " to " + most.to() + " ("
-                + Figures.one(most.body().name()) + ", "
-                + Figures.path(most.groundMPerDay().mean())
-                + " a day), because " + ReasonText.because(most.reason(), most.body()) + ".";
+        return Phrases.share(share) + " of the distance is off the ground" + size + "."
+                + LayoutChange.greatest(base, other)
+                        .map(greatest -> " " + greatest(greatest, base, other))
+                        .orElse("");
     }
 
     private static String greatest(LayoutChange change, Measures base, Measures other) {

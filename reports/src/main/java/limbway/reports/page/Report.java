@@ -12,12 +12,14 @@ import limbway.reports.measure.Measures;
  * @param info how the run was made
  * @param measures what came out of the layout in question
  * @param others what came out of the other layouts, in the order of the scenario; may be empty
+ * @param leftOut names of layouts that should have been run too, and were not because the run was stopped early
  * @param audit what was found before the run
  */
-public record Report(RunInfo info, Measures measures, List<Measures> others, Audit audit) {
+public record Report(RunInfo info, Measures measures, List<Measures> others, List<String> leftOut, Audit audit) {
 
-    /** Keeps a copy of the list. */
+    /** Keeps copies of the lists. */
     public Report {
         others = List.copyOf(others);
+        leftOut = List.copyOf(leftOut);
     }
 }

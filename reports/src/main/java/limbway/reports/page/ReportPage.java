@@ -10,6 +10,7 @@ import limbway.reports.chart.Picture;
 import limbway.reports.chart.ShareChart;
 import limbway.reports.chart.TwoWaysChart;
 import limbway.reports.measure.Measures;
+import limbway.reports.measure.Weight;
 import limbway.reports.words.Cautions;
 import limbway.reports.words.Xml;
 
@@ -31,8 +32,9 @@ public final class ReportPage {
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
                 + Xml.escape(title) + "</title>\n<style>\n" + Stylesheet.CSS + "</style>\n</head>\n<body>\n");
         html.open("header").element("h1", title);
-        html.element("p class=\"caution\" role=\"note\"", Cautions.inShort());
+        html.element("p class=\"caution\" role=\"note\"", Cautions.IN_SHORT);
         incomplete(html, report);
+        mustMend(html, report);
         html.close("header").open("main");
         AnswerSection.write(html, report);
         contents(html, report);
@@ -43,7 +45,7 @@ public final class ReportPage {
         TrustSections.write(html, report);
         html.close("main").open("footer");
         html.element("h2 id=\"cautions\"", "Before anything is built");
-        html.paragraph(Cautions.inShort()).list(Cautions.inFull());
+        html.paragraph(Cautions.IN_SHORT).list(Cautions.inFull());
         html.close("footer");
         return html.markup("</body>\n</html>\n").toString();
     }
@@ -66,20 +68,46 @@ public final class ReportPage {
             pictures.add(TwoWaysChart.of(measures));
         }
         if (!report.others().isEmpty()) {
-            List<Measures> layouts = new ArrayList<>(List.of(measures));
-            layouts.addAll(report.others());
-            pictures.add(ShareChart.byLayout(layouts));
+            pictures.add(ShareChart.byLayout(LayoutSection.ranked(report)));
         }
         return pictures;
     }
 
     private static void incomplete(Html html, Report report) {
         int asked = report.info().settings().replications();
-        int finished = report.info().finishedReplications();
-        if (finished < asked) {
+        List<Measures> lived = new ArrayList<>(List.of(report.measures()));
+        lived.addAll(report.others());
+        List<String> parts = new ArrayList<>();
+        for (Measures layout : lived) {
+            int finished = layout.outcome().journals().size();
+            if (finished < asked) {
+                parts.add(finished + " of " + asked + " repetitions of " + layout.layout());
+            }
+        }
+        if (!report.leftOut().isEmpty()) {
+            parts.add("no repetition of " + String.join(", ", report.leftOut()));
+        }
+        if (!parts.isEmpty()) {
             html.element(
                     "p class=\"caution\" role=\"note\"",
-                    "This run was stopped early: it rests on " + finished + " of " + asked + " repetitions.");
+                    "This run was stopped early: it has only " + String.join(", ", parts) + ".");
+        }
+    }
+
+    /** What the animals cannot have makes the shares below mean little, and must be read before them. */
+    private static void mustMend(Html html, Report report) {
+        int bodies = report.measures().outcome().habitat().bodies().size();
+        List<String> must = report.audit().groups().stream()
+                .filter(group -> group.strictest().weight() == Weight.MEND)
+                .map(group -> group.text(bodies) + ".")
+                .toList();
+        if (!must.isEmpty()) {
+            html.open("div class=\"caution\" role=\"note\"");
+            html.paragraph(
+                            "The animals cannot have all they need in this layout. Mend this first; until then the numbers "
+                                    + "below say little.")
+                    .list(must);
+            html.close("div");
         }
     }
 
@@ -90,7 +118,7 @@ public final class ReportPage {
         link(html, "heights", "Heights used");
         link(html, "energy", "Energy by part");
         if (!report.others().isEmpty()) {
-            link(html, "layouts", "The other layouts");
+            link(html, "layouts", "How the layouts compare");
         }
         link(html, "findings", "What the audit found");
         link(html, "trust", "How far to trust this");

@@ -5,18 +5,13 @@ import java.util.List;
 /** What must be said wherever a result could be taken for a permission. */
 public final class Cautions {
 
-    private Cautions() {}
+    /** The cautions in one paragraph, for the top of a page and for help texts. */
+    public static final String IN_SHORT =
+            "Limbway gives warnings, never a pass. It knows nothing of strength, of falls, or of what an ape can "
+                    + "break, climb or get out of. Structural strength and containment are decided by licensed people under "
+                    + "the codes of your place.";
 
-    /**
-     * The cautions in one paragraph, for the top of a page and for help texts.
-     *
-     * @return sentences
-     */
-    public static String inShort() {
-        return "Limbway gives warnings, never a pass. It knows nothing of strength, of falls, or of what an ape can "
-                + "break, climb or get out of. Structural strength and containment are decided by licensed people under "
-                + "the codes of your place.";
-    }
+    private Cautions() {}
 
     /**
      * The cautions one by one.

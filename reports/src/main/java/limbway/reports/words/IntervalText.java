@@ -30,6 +30,26 @@ public final class IntervalText {
     }
 
     /**
+     * A difference of two shares, with its sign.
+     *
+     * @param mean difference, -1 to 1
+     * @param lo lower end, or empty
+     * @param hi upper end, or empty
+     * @return percentage points, for example {@code +55.4 (+54.5 to +56.3)}
+     */
+    public static String points(double mean, OptionalDouble lo, OptionalDouble hi) {
+        if (lo.isEmpty() || hi.isEmpty()) {
+            return signed(mean) + " (one replication: no interval)";
+        }
+        return signed(mean) + " (" + signed(lo.getAsDouble()) + " to " + signed(hi.getAsDouble()) + ")";
+    }
+
+    private static String signed(double share) {
+        String text = Figures.decimals(100 * share, 1);
+        return share > 0 && !text.equals("0") ? "+" + text : text.replace('-', '\u2212');
+    }
+
+    /**
      * An amount with its interval; an amount that cannot be negative is not printed below 0.
      *
      * @param mean amount, 0 or more

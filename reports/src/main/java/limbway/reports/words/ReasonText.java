@@ -87,6 +87,21 @@ public final class ReasonText {
     }
 
     /**
+     * The gaps and supports of a chain, whoever meets them.
+     *
+     * @param chain what is missing
+     * @return a clause, for example {@code rope-2 ends 2.3 m from mast-3 and mast-4 is 12 cm thick}
+     */
+    public static String obstacles(Chain chain) {
+        List<String> clauses = new ArrayList<>();
+        chain.gaps().forEach(gap -> clauses.add(gap(gap)));
+        for (Support support : chain.tooThick()) {
+            clauses.add(support.id() + " is " + Figures.thickness(support.diameterM()) + " thick");
+        }
+        return join(clauses);
+    }
+
+    /**
      * One gap.
      *
      * @param gap a gap
@@ -128,7 +143,7 @@ public final class ReasonText {
                 dearest = mode;
             }
         }
-        return length + " and takes " + Figures.energy(most / 1000.0) + " more of " + dearest.part();
+        return length + " and takes " + Figures.energy(most / 1000.0) + " more for " + PartText.doing(dearest);
     }
 
     private static String join(List<String> clauses) {

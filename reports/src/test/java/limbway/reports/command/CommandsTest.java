@@ -55,9 +55,10 @@ class CommandsTest {
         assertTrue(
                 answer.out()
                         .contains(
-                                "caution  ground-only: a juvenile comes to tray only over the ground from cup, roof, bed-1 "
-                                        + "and 1 more, because prop and east are 2.5 m apart and this body reaches 1.1 m. Mend: close "
-                                        + "the gap to 1.1 m or less, for example with a rope\n"),
+                                "caution  ground-only: tray, for every animal: only over the ground from cup, roof, bed-1 "
+                                        + "and 1 more, because prop and east are 2.5 m apart (juvenile reaches 1.1 m, others "
+                                        + "no less). Mend: close the gap to 1.1 m or less, for example with a rope from prop to "
+                                        + "east\n"),
                 answer.out());
         JsonNode root = json(file);
         assertEquals(160, root.get("ground_m2").asDouble(), 1e-9);
@@ -83,6 +84,9 @@ class CommandsTest {
         assertEquals(2.5, gap.get("figure").asDouble(), 1e-9);
         assertEquals("m", gap.get("unit").asText());
         assertTrue(gap.hasNonNull("text") && gap.hasNonNull("mend"));
+        // the console tells it once, the file for each body
+        assertEquals("juvenile", root.get("findings").get(1).get("body").asText());
+        assertEquals("tray", root.get("findings").get(1).get("place").asText());
     }
 
     @Test
@@ -94,6 +98,19 @@ class CommandsTest {
         assertEquals(1, answer.code(), answer.err());
         assertTrue(answer.out()
                 .startsWith("mend     none: there is no water for 2 animals. Mend: add places of kind water"));
+    }
+
+    @Test
+    void aRunWithoutWaterSaysSoBeforeItsNumbers() throws IOException {
+        scenario = Files.writeString(
+                folder.resolve("dry.yaml"),
+                TinyScenario.TEXT.replace("  - {water: cup, on: west at 3, portions: 2 at once}\n", ""));
+        Answer answer = run("dry", "--alone");
+        assertEquals(0, answer.code(), answer.err());
+        assertTrue(answer.out().contains("the animals cannot have all they need in this layout"), answer.out());
+        String page = Files.readString(folder.resolve("dry/report.html"));
+        int said = page.indexOf("there is no water for 2 animals");
+        assertTrue(said > 0 && said < page.indexOf("id=\"answer\""));
     }
 
     @Test
@@ -110,6 +127,15 @@ class CommandsTest {
         assertTrue(root.get("route").size() > 2);
         assertEquals(0, root.get("route_offground").size());
         assertTrue(root.get("sentence").asText().endsWith("prop and east are 2.5 m apart and this body reaches 1.1 m"));
+        assertTrue(
+                answer.out().contains("  off the ground:  no way\n  0 % of such trips are made off the ground.\n"),
+                answer.out());
+        assertTrue(
+                answer.out()
+                        .endsWith(
+                                "  To try: close the gap to 1.1 m or less, for example with a rope from prop to east.\n"),
+                answer.out());
+        assertTrue(answer.out().contains(" s: west, "), answer.out());
         long parts = 0;
         for (JsonNode part : root.get("parts")) {
             parts += part.asLong();
@@ -246,10 +272,11 @@ class CommandsTest {
     @Test
     void anInterruptedRunSavesWhatIsFinishedOrSaysThatNothingIs() throws IOException {
         Thread.currentThread().interrupt();
-        Answer answer = run("stopped");
+        // so many that they cannot all be finished before the interruption is noticed
+        Answer answer = limbway("run", scenario, "--out", folder.resolve("stopped"), "--replications", 5000);
         assertEquals(3, answer.code());
         if (Files.exists(folder.resolve("stopped/report.html"))) {
-            assertTrue(answer.err().contains("limbway: interrupted\n  saved    a report of "), answer.err());
+            assertTrue(answer.err().contains("limbway: interrupted\n  saved    a report in "), answer.err());
         } else {
             assertEquals(
                     "limbway: interrupted before the first repetition was finished\n  saved    nothing\n",

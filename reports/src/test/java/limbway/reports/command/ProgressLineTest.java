@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 @Tag("derived")
 class ProgressLineTest {
@@ -17,7 +18,11 @@ class ProgressLineTest {
 
     private final AtomicLong clock = new AtomicLong();
     private final StringWriter said = new StringWriter();
-    private final ProgressLine progress = new ProgressLine(new PrintWriter(said), () -> false, clock::get, 2);
+    private ProgressLine progress = line(false);
+
+    private ProgressLine line(boolean watched) {
+        return new ProgressLine(new PrintWriter(said), () -> false, clock::get, watched, 2, 10);
+    }
 
     private String saidAfter(int seconds, int done) {
         clock.set(seconds * SECOND);
@@ -26,13 +31,27 @@ class ProgressLineTest {
     }
 
     @Test
-    void nothingIsSaidInTheFirstTwoSecondsAndThenHowFarItIs() {
+    void theTimeLeftIsToldFromRepetitionsAndNotFromWhatCameBeforeThem() {
         progress.nextLayout("as drawn");
-        assertEquals("", saidAfter(1, 3));
-        // half of the first of two layouts in 5 s: a quarter, so 15 s are left
-        assertEquals("layout 1 of 2, as drawn: 5 of 10 repetitions, about 15 s left\n", saidAfter(5, 5));
-        // no second line within two seconds
-        assertEquals("layout 1 of 2, as drawn: 5 of 10 repetitions, about 15 s left\n", saidAfter(6, 6));
+        // 100 s of preparation say nothing of the repetitions to come
+        String first = saidAfter(100, 1);
+        assertEquals("layout 1 of 2, as drawn: 1 of 10 repetitions\n", first);
+        assertEquals(first, saidAfter(105, 3));
+        // 5 repetitions in 10 s, and 4 + 10 are left: 28 s
+        assertEquals(first + "layout 1 of 2, as drawn: 6 of 10 repetitions, about 28 s left\n", saidAfter(110, 6));
+        // the next line comes ten seconds later
+        assertEquals(first + "layout 1 of 2, as drawn: 6 of 10 repetitions, about 28 s left\n", saidAfter(119, 9));
         assertFalse(progress.wantsStop());
+    }
+
+    @Test
+    void whereSomebodyWatchesOneLineIsWrittenOver() {
+        progress = line(true);
+        progress.nextLayout("as drawn");
+        assertEquals("", saidAfter(1, 1));
+        assertEquals("\rlayout 1 of 2, as drawn: 2 of 10 repetitions", saidAfter(2, 2));
+        progress.end();
+        assertTrue(said.toString().endsWith("\r"), said.toString());
+        assertFalse(said.toString().contains("\n"));
     }
 }

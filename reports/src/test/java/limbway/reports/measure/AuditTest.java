@@ -54,9 +54,16 @@ class AuditTest {
         Audit audit = audit(List.of(), resources());
         // the water lies 3 m from the axis of the pole, which is 0.08 m thick
         assertEquals(
-                List.of("every animal comes to water only over the ground, because water has nothing to hold within "
-                        + "0.6 m: the nearest, pole, is 2.96 m away"),
+                List.of(
+                        "an adult female comes to water only over the ground, because water has nothing to hold within "
+                                + "0.6 m: the nearest, pole, is 2.96 m away",
+                        "a juvenile comes to water only over the ground, because water has nothing to hold within "
+                                + "0.6 m: the nearest, pole, is 2.96 m away"),
                 texts(audit, "ground-only"));
+        assertEquals(
+                "water, for every animal: only over the ground, because water has nothing to hold within 0.6 m: the "
+                        + "nearest, pole, is 2.96 m away",
+                audit.groups().get(0).text(2));
         assertFalse(audit.mustMend());
         assertEquals(100, audit.groundM2(), 1e-9);
         // the pole is 2 m high, and the female reaches higher than the juvenile
@@ -89,6 +96,12 @@ class AuditTest {
                         "a juvenile can neither hold mast nor walk on it: mast is 11 cm thick where this body can grip up "
                                 + "to 9.4 cm"),
                 texts(audit, "too-thick"));
+        assertEquals(
+                List.of("mast, for juvenile: too thick to hold, 11 cm (grips up to 9.4 cm)"),
+                audit.groups().stream()
+                        .filter(group -> group.strictest().kind().equals("too-thick"))
+                        .map(group -> group.text(2))
+                        .toList());
     }
 
     @Test

@@ -52,6 +52,21 @@ class MeasuresTest {
     }
 
     @Test
+    void layoutsAreComparedReplicationByReplicationEvenWhereSomeAreMissing() {
+        Measures first = Measures.of(twoReplications(), 1);
+        // shares of replications 1 and 2 are 0.25 and 0.5; here 0.75 in the second, and the first is missing
+        Measures second = Measures.of(Pole.outcome(habitat, 2, Pole.journal(2, Pole.trip(0, 8, 20, 15, 200, 150))), 1);
+        Interval difference =
+                LayoutDifference.of(first, second, Aspect.DISTANCE).orElseThrow();
+        assertEquals(0.25, difference.mean(), ROUNDING);
+        assertEquals(1, difference.n());
+        // equal shares in every replication differ by nothing, with certainty
+        Interval none = LayoutDifference.of(first, first, Aspect.DISTANCE).orElseThrow();
+        assertEquals(0, none.mean(), 0);
+        assertEquals(0, none.halfWidth().orElseThrow(), 0);
+    }
+
+    @Test
     void aReplicationInWhichAnAnimalStaysPutGivesNoValueForIt() {
         OffGround offGround = OffGround.of(twoReplications());
         Interval ofJuvenile =

@@ -80,7 +80,7 @@ class ReportPageTest {
 
     @Test
     void theCautionsStandAtTheTopAndAtTheBottom() {
-        String caution = Xml.escape(Cautions.inShort());
+        String caution = Xml.escape(Cautions.IN_SHORT);
         int first = html.indexOf(caution);
         int last = html.lastIndexOf(caution);
         assertTrue(first > 0 && first < html.indexOf("id=\"answer\""));
@@ -92,7 +92,7 @@ class ReportPageTest {
 
     @Test
     void theOtherLayoutsSayWhatMakesTheDifference() {
-        assertTrue(html.contains("points more than in &quot;as drawn&quot;"));
+        assertTrue(html.contains("percentage points under the same chance"));
         // the words of the variant: the rope hangs from a prop 2.5 m away, which is the thickness of the prop less
         assertTrue(html.contains("because prop and deck-1 are 2.45&nbsp;m apart")
                 || html.contains("because deck-1 and prop are 2.45&nbsp;m apart"));

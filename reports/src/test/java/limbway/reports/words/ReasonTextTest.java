@@ -36,7 +36,7 @@ class ReasonTextTest {
         Gap gap = new Gap("rope-2", "mast-3", HERE, HERE, true, false, 2.3);
         GroundReason reason = new GroundReason.Missing(new Chain(List.of(gap), List.of()));
         assertEquals(
-                "over the ground 412 J = 61 level + 313 climb + 38 descent; off the ground there is no way, because rope-2 "
+                "over the ground 412 J = 38 down + 61 level + 313 up; off the ground there is no way, because rope-2 "
                         + "ends 2.3 m from mast-3 and this body reaches 1.5 m",
                 ReasonText.sentence(ways, reason, Pole.female()));
     }
@@ -47,8 +47,8 @@ class ReasonTextTest {
         Way off = way(41, 0, 610_000, 110_000, 300_000, 0);
         Search.Reached ways = new Search.Reached(over, Optional.of(off), Optional.of(over), 0);
         assertEquals(
-                "over the ground 412 J, all level; off the ground 1 020 J = 610 climb + 110 descent + 300 clamber, because "
-                        + "that way is 41 m long against 12 m and takes 610 J more of climb",
+                "over the ground 412 J, all level; off the ground 1 020 J = 110 down + 610 up + 300 clambering, because "
+                        + "that way is 41 m long against 12 m and takes 610 J more for climbing up",
                 ReasonText.sentence(ways, new GroundReason.Dearer(off, over), Pole.female()));
     }
 
@@ -57,7 +57,23 @@ class ReasonTextTest {
         // 0.4 + 0.4 + 0.4 = 1.2, printed 1; each part alone would be printed 0
         assertEquals("1 J, all level", EnergyText.sum(EnergyByPart.of(new long[] {400, 400, 400, 0, 0})));
         // 1.6 + 1.6 = 3.2, printed 3 = 2 + 1
-        assertEquals("3 J = 2 level + 1 climb", EnergyText.sum(EnergyByPart.of(new long[] {1600, 1600, 0, 0, 0})));
+        assertEquals("3 J = 2 level + 1 up", EnergyText.sum(EnergyByPart.of(new long[] {1600, 1600, 0, 0, 0})));
+    }
+
+    @Test
+    void largeEnergiesArePrintedInKilojoulesThatStillAddUp() {
+        // 16.66 + 16.66 + 16.68 = 50.00 kJ, printed with tenths as 16.7 + 16.6 + 16.7
+        assertEquals(
+                "50 kJ = 16.7 down + 16.7 level + 16.6 up",
+                EnergyText.sum(EnergyByPart.of(new long[] {16_660_000, 16_660_000, 16_680_000, 0, 0})));
+        assertEquals("120 kJ, all up", EnergyText.sum(EnergyByPart.of(new long[] {0, 120_400_000, 0, 0, 0})));
+    }
+
+    @Test
+    void numbersStayWithTheirThousandsAndUnits() {
+        assertEquals(
+                "6\u00a0579\u00a0J in 12.5\u00a0m, <\u00a01\u00a0% of 3 animals",
+                Unbroken.text("6 579 J in 12.5 m, < 1 % of 3 animals"));
     }
 
     @Test
