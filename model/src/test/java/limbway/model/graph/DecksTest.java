@@ -1,0 +1,66 @@
+package limbway.model.graph;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+import limbway.model.body.Body;
+import limbway.model.body.BodyCatalogue;
+import limbway.model.enclosure.ResourceKind;
+import limbway.model.energy.EnergySettings;
+import limbway.model.geometry.Point;
+import limbway.model.route.ChoiceSharpness;
+import limbway.model.route.Routes;
+import limbway.model.route.Search;
+import limbway.model.scene.Scene;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+@Tag("derived")
+class DecksTest {
+
+    private static final Body FEMALE =
+            BodyCatalogue.standard().find("adult female").orElseThrow();
+
+    // sums of a few lengths, so only rounding in the last digits may differ
+    private static final double ROUNDING_M = 1e-9;
+
+    /** Decks side by side, 0.5 m apart: 1 m to the edge, 0.5 m over the gap, 1 m on, anywhere along their 10 m. */
+    @Test
+    void stepsAcrossBetweenDecksWhereTheyLieSideBySide() {
+        Scene scene = Scene.yard(20, 20)
+                .deck("a", 5, 5, 15, 7, 3)
+                .deck("b", 5, 7.5, 15, 9.5, 3)
+                .resource("food", ResourceKind.FOOD, new Point(10, 6, 3), "a")
+                .resource("nest", ResourceKind.NEST, new Point(10, 8.5, 3), "b");
+        assertEquals(2.5, offGroundM(scene), ROUNDING_M);
+    }
+
+    /** One deck crosses 0.5 m above another, and no corner of either is near the other: down where the edges cross. */
+    @Test
+    void stepsDownFromADeckToOneThatItCrosses() {
+        Scene scene = Scene.yard(20, 20)
+                .deck("low", 5, 9.5, 15, 10.5, 2)
+                .deck("high", 9.5, 5, 10.5, 15, 2.5)
+                .resource("food", ResourceKind.FOOD, new Point(6, 10, 2), "low")
+                .resource("nest", ResourceKind.NEST, new Point(10, 14, 2.5), "high");
+        double alongEachM = Math.sqrt(0.5 * 0.5 + 3.5 * 3.5);
+        assertEquals(alongEachM + 0.5 + alongEachM, offGroundM(scene), ROUNDING_M);
+    }
+
+    private static double offGroundM(Scene scene) {
+        return assertInstanceOf(Search.Reached.class, search(scene))
+                .offGround()
+                .orElseThrow()
+                .lengthM();
+    }
+
+    private static Search search(Scene scene) {
+        RouteGraph graph = RouteGraph.compile(scene.build(), GraphSettings.forBodies(List.of(FEMALE)));
+        Routes routes =
+                new Routes(graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.standard());
+        return routes.find(graph.useHolds(1)[0], 0);
+    }
+}
