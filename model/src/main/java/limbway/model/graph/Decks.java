@@ -81,7 +81,7 @@ final class Decks {
         }
         for (double share : draft.ownShares(i)) {
             Point place = piece.line().at(share);
-            join(p, i, share, platform.nearestTo(place));
+            join(p, i, share, platform.grasped(place));
         }
         for (Segment edge : platform.edges()) {
             ClosestApproach closest = ClosestApproach.of(piece.line(), edge);
@@ -93,7 +93,11 @@ final class Decks {
                                 .distanceM(piece.line().at(s)),
                         closest.shareOnFirst(),
                         limitM)) {
-                    join(p, i, share, platform.nearestTo(piece.line().at(share)));
+                    join(p, i, share, platform.grasped(piece.line().at(share)));
+                }
+                for (double share :
+                        ReachLimit.shares(s -> edge.distanceM(piece.line().at(s)), closest.shareOnFirst(), limitM)) {
+                    join(p, i, share, edge.at(edge.nearestShare(piece.line().at(share))));
                 }
             }
         }
@@ -150,7 +154,7 @@ final class Decks {
     }
 
     private void joinDecks(int p, Point from, int q) {
-        Point to = platforms.get(q).nearestTo(from);
+        Point to = platforms.get(q).grasped(from);
         if (draft.within(from, to, 0)) {
             draft.moves().over(holdAt(p, from), Carrier.SURFACE, holdAt(q, to), Carrier.SURFACE, 0);
         }

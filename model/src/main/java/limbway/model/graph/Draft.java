@@ -22,7 +22,7 @@ final class Draft {
     private final Enclosure enclosure;
     private final GraphSettings settings;
     private final HoldTable holds = new HoldTable();
-    private final MoveList moves = new MoveList(holds);
+    private final MoveList moves;
     private final List<Piece> pieces;
     private final List<Carrier> carriers = new ArrayList<>();
     private final List<double[]> ownShares = new ArrayList<>();
@@ -31,6 +31,7 @@ final class Draft {
     Draft(Enclosure enclosure, GraphSettings settings) {
         this.enclosure = enclosure;
         this.settings = settings;
+        this.moves = new MoveList(holds, enclosure.platforms());
         this.pieces = Pieces.of(enclosure.supports());
         for (int i = 0; i < pieces.size(); i++) {
             carriers.add(Carrier.of(pieces.get(i)));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 
 import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Platform;
 import limbway.model.geometry.Point;
 
 /** Moves as they are found, each once. */
@@ -34,9 +35,11 @@ final class MoveList {
 
     private final Set<Move> moves = new LinkedHashSet<>();
     private final HoldTable holds;
+    private final List<Platform> decks;
 
-    MoveList(HoldTable holds) {
+    MoveList(HoldTable holds, List<Platform> decks) {
         this.holds = holds;
+        this.decks = decks;
     }
 
     List<Move> all() {
@@ -58,13 +61,17 @@ final class MoveList {
                 LocomotorMode.VERTICAL_DESCENT);
     }
 
-    /** Both directions over a gap between two carriers, whose surfaces lie the given radii from the holds. */
+    /**
+     * Both directions over a gap between two carriers, whose surfaces lie the given radii from the holds; none where a deck
+     * is in the way.
+     */
     void over(int a, Carrier first, int b, Carrier second, double radiiM) {
-        if (a == b) {
+        Point from = holds.place(a);
+        Point to = holds.place(b);
+        if (a == b || decks.stream().anyMatch(deck -> deck.blocks(from, to))) {
             return;
         }
-        Point from = holds.place(a);
-        double gapM = Math.max(0, from.distanceM(holds.place(b)) - radiiM);
+        double gapM = Math.max(0, from.distanceM(to) - radiiM);
         boolean onGround = (first.standing() && holds.onGround(a)) || (second.standing() && holds.onGround(b));
         boolean touching = gapM <= TOUCH_M;
         LocomotorMode mode = touching ? LocomotorMode.CLAMBER : LocomotorMode.BRIDGE;

@@ -17,6 +17,7 @@ import limbway.model.scene.Scene;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 @Tag("derived")
 class DecksTest {
@@ -48,6 +49,52 @@ class DecksTest {
                 .resource("nest", ResourceKind.NEST, new Point(10, 14, 2.5), "high");
         double alongEachM = Math.sqrt(0.5 * 0.5 + 3.5 * 3.5);
         assertEquals(alongEachM + 0.5 + alongEachM, offGroundM(scene), ROUNDING_M);
+    }
+
+    /** The rope hangs 1 m below the middle of a deck, 4 m from its edges: nobody climbs through the boards. */
+    @Test
+    void doesNotReachUpThroughADeck() {
+        Scene scene = Scene.yard(20, 20)
+                .deck("deck", 6, 6, 14, 14, 3)
+                .rope("rope", new Point(8, 10, 2), new Point(12, 10, 2))
+                .resource("food", ResourceKind.FOOD, new Point(10, 10, 3), "deck")
+                .resource("nest", ResourceKind.NEST, new Point(10, 10, 2), "rope");
+        assertInstanceOf(Search.Unreachable.class, search(scene));
+    }
+
+    /** The same rope led on beyond the edge: along it for 4 m, up to the edge, and 4 m back over the deck. */
+    @Test
+    void climbsOntoADeckByItsEdge() {
+        Scene scene = Scene.yard(20, 20)
+                .deck("deck", 6, 6, 14, 14, 3)
+                .rope("rope", new Point(10, 10, 2), new Point(16, 10, 2))
+                .resource("food", ResourceKind.FOOD, new Point(10, 10, 3), "deck")
+                .resource("nest", ResourceKind.NEST, new Point(10, 10, 2), "rope");
+        double lengthM = offGroundM(scene);
+        assertTrue(lengthM > 8 && lengthM <= 9 + ROUNDING_M, () -> "length " + lengthM);
+    }
+
+    /** A deck lies between two ropes 1 m apart: the gap is within reach, the boards are in the way. */
+    @Test
+    void doesNotReachFromRopeToRopeThroughADeck() {
+        Scene scene = Scene.yard(20, 20)
+                .deck("deck", 6, 6, 14, 14, 3)
+                .rope("low", new Point(9, 10, 2.5), new Point(11, 10, 2.5))
+                .rope("high", new Point(10, 9, 3.5), new Point(10, 11, 3.5))
+                .resource("food", ResourceKind.FOOD, new Point(10, 10, 3.5), "high")
+                .resource("nest", ResourceKind.NEST, new Point(10, 10, 2.5), "low");
+        assertInstanceOf(Search.Unreachable.class, search(scene));
+    }
+
+    /** Something that hangs 0.5 m below the middle of a deck is not used from the deck, but from the ground below. */
+    @Test
+    void doesNotUseThroughTheBoardsWhatHangsBelowThem() {
+        Scene scene = Scene.yard(20, 20)
+                .deck("deck", 6, 6, 14, 14, 1)
+                .resource("food", ResourceKind.FOOD, new Point(10, 10, 0.5), "")
+                .resource("nest", ResourceKind.NEST, new Point(10, 10, 1), "deck");
+        Search.Reached ways = assertInstanceOf(Search.Reached.class, search(scene));
+        assertTrue(ways.offGround().isEmpty());
     }
 
     private static double offGroundM(Scene scene) {
