@@ -13,9 +13,6 @@ import limbway.model.geometry.Point;
 /** A graph while it is being compiled: pieces of support, the holds on each, and the moves found so far. */
 final class Draft {
 
-    /** A beam thinner than this is a walkway for no body. */
-    private static final double THINNEST_WALKWAY_M = 0.10;
-
     /** Rounding allowed where a gap is exactly what a body reaches. */
     static final double REACH_SLACK_M = 1e-9;
 
@@ -102,8 +99,6 @@ final class Draft {
         for (int i = 0; i < pieces.size(); i++) {
             boolean steep = pieces.get(i).isSteep();
             Carrier carrier = carrier(i);
-            boolean walkway =
-                    carrier.slopeDeg() <= Carrier.WALKWAY_SLOPE_DEG && carrier.diameterM() >= THINNEST_WALKWAY_M;
             int last = -1;
             for (int hold : holdsOnPiece.get(i).values()) {
                 if (last >= 0 && last != hold) {
@@ -112,7 +107,7 @@ final class Draft {
                     } else {
                         moves.along(last, hold, LocomotorMode.CLAMBER, false, carrier);
                     }
-                    if (walkway) {
+                    if (carrier.isWalkway()) {
                         moves.along(last, hold, LocomotorMode.QUADRUPEDAL_WALK, false, carrier);
                     }
                 }

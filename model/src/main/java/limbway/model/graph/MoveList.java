@@ -76,6 +76,9 @@ final class MoveList {
         boolean touching = gapM <= TOUCH_M;
         LocomotorMode mode = touching ? LocomotorMode.CLAMBER : LocomotorMode.BRIDGE;
         add(new Move(a, b, mode, onGround, touching ? 0 : gapM, first, second), mode);
+        if (touching && first.equals(second) && first.isWalkway()) {
+            along(a, b, LocomotorMode.QUADRUPEDAL_WALK, onGround, first);
+        }
     }
 
     private void add(Move move, LocomotorMode reverseMode) {
