@@ -17,6 +17,9 @@ import limbway.model.geometry.Segment;
  */
 public record Platform(String id, Outline outline, double zM) {
 
+    /** Heights and places closer than this are the same. */
+    private static final double SAME_HEIGHT_M = 1e-6;
+
     /**
      * The middle of the deck: the mean of its corners.
      *
@@ -56,9 +59,40 @@ public record Platform(String id, Outline outline, double zM) {
      * @return a point of the surface
      */
     public Point nearestTo(Point place) {
-        if (outline.covers(place.xM(), place.yM())) {
-            return place.atHeight(zM);
+        return outline.covers(place.xM(), place.yM()) ? place.atHeight(zM) : nearestEdgeTo(place);
+    }
+
+    /**
+     * The place of the deck where a body at a point would get hold of it: the nearest, but from below on the edge, because
+     * nobody reaches through the boards.
+     *
+     * @param place any point
+     * @return a point of the surface
+     */
+    public Point grasped(Point place) {
+        return place.zM() < zM - SAME_HEIGHT_M ? nearestEdgeTo(place) : nearestTo(place);
+    }
+
+    /**
+     * Whether a straight line between two points passes through the boards; a line that ends on them or passes at their edge
+     * does not.
+     *
+     * @param from one end
+     * @param to other end
+     * @return true if the deck is in the way
+     */
+    public boolean blocks(Point from, Point to) {
+        double low = Math.min(from.zM(), to.zM());
+        double high = Math.max(from.zM(), to.zM());
+        if (low >= zM - SAME_HEIGHT_M || high <= zM + SAME_HEIGHT_M) {
+            return false;
         }
+        Point through = new Segment(from, to).at((zM - from.zM()) / (to.zM() - from.zM()));
+        return outline.covers(through.xM(), through.yM())
+                && nearestEdgeTo(through).distanceM(through) > SAME_HEIGHT_M;
+    }
+
+    private Point nearestEdgeTo(Point place) {
         Point best = null;
         for (Segment edge : edges()) {
             Point candidate = edge.at(edge.nearestShare(place));

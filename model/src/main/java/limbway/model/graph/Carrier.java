@@ -15,6 +15,9 @@ record Carrier(boolean standing, double diameterM, boolean rough, double slopeDe
     /** A beam steeper than this is not walked on. */
     static final double WALKWAY_SLOPE_DEG = 20;
 
+    /** A beam thinner than this is a walkway for no body. */
+    private static final double THINNEST_WALKWAY_M = 0.10;
+
     static final Carrier SURFACE = new Carrier(true, 0, false, 0);
     static final Carrier BRANCHES = new Carrier(false, 0, false, 0);
 
@@ -29,6 +32,11 @@ record Carrier(boolean standing, double diameterM, boolean rough, double slopeDe
 
     boolean canWalkOn(Body body) {
         return standing || (diameterM >= body.walkwayDiameterM() && slopeDeg <= WALKWAY_SLOPE_DEG);
+    }
+
+    /** Whether it is a support that is a walkway for bodies with feet small enough. */
+    boolean isWalkway() {
+        return slopeDeg <= WALKWAY_SLOPE_DEG && diameterM >= THINNEST_WALKWAY_M;
     }
 
     boolean canUse(Body body) {

@@ -38,7 +38,7 @@ final class Decks {
             }
             for (int q = 0; q < platforms.size(); q++) {
                 if (q != p) {
-                    connectCorners(p, q);
+                    connectDecks(p, q);
                 }
             }
         }
@@ -81,7 +81,7 @@ final class Decks {
         }
         for (double share : draft.ownShares(i)) {
             Point place = piece.line().at(share);
-            join(p, i, share, platform.nearestTo(place));
+            join(p, i, share, platform.grasped(place));
         }
         for (Segment edge : platform.edges()) {
             ClosestApproach closest = ClosestApproach.of(piece.line(), edge);
@@ -93,7 +93,11 @@ final class Decks {
                                 .distanceM(piece.line().at(s)),
                         closest.shareOnFirst(),
                         limitM)) {
-                    join(p, i, share, platform.nearestTo(piece.line().at(share)));
+                    join(p, i, share, platform.grasped(piece.line().at(share)));
+                }
+                for (double share :
+                        ReachLimit.shares(s -> edge.distanceM(piece.line().at(s)), closest.shareOnFirst(), limitM)) {
+                    join(p, i, share, edge.at(edge.nearestShare(piece.line().at(share))));
                 }
             }
         }
@@ -124,13 +128,35 @@ final class Decks {
         }
     }
 
-    private void connectCorners(int p, int q) {
-        for (Corner corner : platforms.get(p).outline().corners()) {
-            Point from = corner.atHeight(platforms.get(p).zM());
-            Point to = platforms.get(q).nearestTo(from);
-            if (draft.within(from, to, 0)) {
-                draft.moves().over(holdAt(p, from), Carrier.SURFACE, holdAt(q, to), Carrier.SURFACE, 0);
+    /** From everywhere along the edges of one deck to the nearest place of another, as from the edge of a deck to the ground. */
+    private void connectDecks(int p, int q) {
+        Platform one = platforms.get(p);
+        Platform other = platforms.get(q);
+        if (Math.abs(one.zM() - other.zM()) > draft.settings().widestGapM()) {
+            return;
+        }
+        for (Segment edge : one.edges()) {
+            int steps = (int) Math.ceil(edge.lengthM() / draft.settings().holdSpacingM());
+            for (int k = 0; k < steps; k++) {
+                joinDecks(p, edge.at((double) k / steps), q);
             }
+            for (Segment otherEdge : other.edges()) {
+                ClosestApproach closest = ClosestApproach.of(edge, otherEdge);
+                joinDecks(p, edge.at(closest.shareOnFirst()), q);
+                for (double reachM : draft.settings().reachesM()) {
+                    for (double share :
+                            ReachLimit.shares(s -> otherEdge.distanceM(edge.at(s)), closest.shareOnFirst(), reachM)) {
+                        joinDecks(p, edge.at(share), q);
+                    }
+                }
+            }
+        }
+    }
+
+    private void joinDecks(int p, Point from, int q) {
+        Point to = platforms.get(q).grasped(from);
+        if (draft.within(from, to, 0)) {
+            draft.moves().over(holdAt(p, from), Carrier.SURFACE, holdAt(q, to), Carrier.SURFACE, 0);
         }
     }
 }

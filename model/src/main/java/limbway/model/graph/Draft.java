@@ -12,16 +12,13 @@ import limbway.model.geometry.Point;
 /** A graph while it is being compiled: pieces of support, the holds on each, and the moves found so far. */
 final class Draft {
 
-    /** A beam thinner than this is a walkway for no body. */
-    private static final double THINNEST_WALKWAY_M = 0.10;
-
     /** Rounding allowed where a gap is exactly what a body reaches; gaps are kept in single precision. */
     static final double REACH_SLACK_M = 1e-6;
 
     private final Enclosure enclosure;
     private final GraphSettings settings;
     private final HoldTable holds = new HoldTable();
-    private final MoveList moves = new MoveList(holds);
+    private final MoveList moves;
     private final List<Piece> pieces;
     private final List<Carrier> carriers = new ArrayList<>();
     private final List<double[]> ownShares = new ArrayList<>();
@@ -30,6 +27,7 @@ final class Draft {
     Draft(Enclosure enclosure, GraphSettings settings) {
         this.enclosure = enclosure;
         this.settings = settings;
+        this.moves = new MoveList(holds, enclosure.platforms());
         this.pieces = Pieces.of(enclosure.supports());
         for (int i = 0; i < pieces.size(); i++) {
             carriers.add(Carrier.of(pieces.get(i)));
@@ -100,8 +98,6 @@ final class Draft {
         for (int i = 0; i < pieces.size(); i++) {
             boolean steep = pieces.get(i).isSteep();
             Carrier carrier = carrier(i);
-            boolean walkway =
-                    carrier.slopeDeg() <= Carrier.WALKWAY_SLOPE_DEG && carrier.diameterM() >= THINNEST_WALKWAY_M;
             int last = -1;
             for (int hold : holdsOnPiece.get(i).inOrder()) {
                 if (last >= 0 && last != hold) {
@@ -110,7 +106,7 @@ final class Draft {
                     } else {
                         moves.along(last, hold, LocomotorMode.CLAMBER, false, carrier);
                     }
-                    if (walkway) {
+                    if (carrier.isWalkway()) {
                         moves.along(last, hold, LocomotorMode.QUADRUPEDAL_WALK, false, carrier);
                     }
                 }

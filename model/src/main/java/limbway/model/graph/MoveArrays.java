@@ -42,6 +42,10 @@ final class MoveArrays {
         return (byte) (mode.ordinal() | (onGround ? ON_GROUND : 0));
     }
 
+    static byte grounded(byte kind) {
+        return (byte) (kind | ON_GROUND);
+    }
+
     LocomotorMode mode(int move) {
         return MODES[kind[move] & ~ON_GROUND & 0xff];
     }

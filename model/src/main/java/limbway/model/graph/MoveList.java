@@ -2,9 +2,12 @@ package limbway.model.graph;
 
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Platform;
+import limbway.model.geometry.Point;
 
 /** Moves as they are found, in flat arrays; the same move may be found twice and is thinned out later. */
 final class MoveList {
@@ -13,6 +16,7 @@ final class MoveList {
     private static final double TOUCH_M = 0.02;
 
     private final HoldTable holds;
+    private final List<Platform> decks;
     private final Map<Carrier, Integer> carriers = new LinkedHashMap<>();
     private int[] from = new int[4096];
     private int[] to = new int[4096];
@@ -22,8 +26,9 @@ final class MoveList {
     private int[] second = new int[4096];
     private int size;
 
-    MoveList(HoldTable holds) {
+    MoveList(HoldTable holds, List<Platform> decks) {
         this.holds = holds;
+        this.decks = decks;
     }
 
     int size() {
@@ -77,8 +82,14 @@ final class MoveList {
         add(high, low, MoveArrays.kind(LocomotorMode.VERTICAL_DESCENT, false), 0, number, number);
     }
 
-    /** Both directions over a gap between two carriers, whose surfaces lie the given radii from the holds. */
+    /**
+     * Both directions over a gap between two carriers, whose surfaces lie the given radii from the holds; none where a deck
+     * is in the way.
+     */
     void over(int a, Carrier firstCarrier, int b, Carrier secondCarrier, double radiiM) {
+        if (a == b || isBarred(a, b)) {
+            return;
+        }
         double gap = Math.max(0, holds.distanceM(a, b) - radiiM);
         boolean onGround =
                 (firstCarrier.standing() && holds.onGround(a)) || (secondCarrier.standing() && holds.onGround(b));
@@ -89,12 +100,25 @@ final class MoveList {
         int other = number(secondCarrier);
         add(a, b, moveKind, moveGapM, one, other);
         add(b, a, moveKind, moveGapM, other, one);
+        if (touching && one == other && firstCarrier.isWalkway()) {
+            along(a, b, LocomotorMode.QUADRUPEDAL_WALK, onGround, firstCarrier);
+        }
+    }
+
+    private boolean isBarred(int a, int b) {
+        if (decks.isEmpty()) {
+            return false;
+        }
+        Point from = holds.place(a);
+        Point to = holds.place(b);
+        return decks.stream().anyMatch(deck -> deck.blocks(from, to));
     }
 
     private int number(Carrier carrier) {
         return carriers.computeIfAbsent(carrier, c -> carriers.size());
     }
 
+    /** A move between two holds at ground level is made on the ground, whatever is held on the way. */
     private void add(int a, int b, byte moveKind, float moveGapM, int firstCarrier, int secondCarrier) {
         if (a == b) {
             return;
@@ -104,7 +128,7 @@ final class MoveList {
         }
         from[size] = a;
         to[size] = b;
-        kind[size] = moveKind;
+        kind[size] = holds.onGround(a) && holds.onGround(b) ? MoveArrays.grounded(moveKind) : moveKind;
         gapM[size] = moveGapM;
         first[size] = firstCarrier;
         second[size] = secondCarrier;

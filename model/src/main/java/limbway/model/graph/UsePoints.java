@@ -63,8 +63,8 @@ final class UsePoints {
     private void usePlatforms(Resource resource, Set<Integer> holds) {
         for (int p = 0; p < draft.enclosure().platforms().size(); p++) {
             Platform platform = draft.enclosure().platforms().get(p);
-            Point place = platform.nearestTo(resource.at());
             boolean carries = platform.id().equals(resource.on());
+            Point place = carries ? platform.nearestTo(resource.at()) : platform.grasped(resource.at());
             boolean near = resource.on().isEmpty()
                     && place.distanceM(resource.at()) <= draft.settings().useReachM();
             if (carries || near) {
