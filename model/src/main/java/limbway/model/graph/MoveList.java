@@ -18,12 +18,17 @@ final class MoveList {
      * @param from hold it starts at
      * @param to hold it ends at
      * @param mode how
-     * @param onGround whether the animal walks on the ground or steps between ground and support
+     * @param onGround whether the animal walks on the ground, steps between ground and support, or stands on the ground at
+     *     both ends
      * @param gapM clear distance reached over [m], 0 where nothing is
      * @param first carrier it leaves
      * @param second carrier it enters
      */
     record Move(int from, int to, LocomotorMode mode, boolean onGround, double gapM, Carrier first, Carrier second) {
+
+        Move grounded() {
+            return new Move(from, to, mode, true, gapM, first, second);
+        }
 
         Move reversed(LocomotorMode reverseMode) {
             return new Move(to, from, reverseMode, onGround, gapM, second, first);
@@ -83,8 +88,11 @@ final class MoveList {
 
     private void add(Move move, LocomotorMode reverseMode) {
         if (move.from() != move.to()) {
-            moves.add(move);
-            moves.add(move.reversed(reverseMode));
+            Move placed = move.onGround() || !(holds.onGround(move.from()) && holds.onGround(move.to()))
+                    ? move
+                    : move.grounded();
+            moves.add(placed);
+            moves.add(placed.reversed(reverseMode));
         }
     }
 }
