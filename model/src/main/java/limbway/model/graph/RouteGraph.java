@@ -161,7 +161,8 @@ public final class RouteGraph {
     }
 
     /**
-     * Whether a move is made on the ground: walked on it, or stepped between it and a support.
+     * Whether a move is made on the ground: walked on it, stepped between it and a support, or made between two holds that
+     * stand on it.
      *
      * @param move number of a move
      * @return true on the ground
