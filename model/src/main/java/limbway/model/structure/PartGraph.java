@@ -3,6 +3,7 @@ package limbway.model.structure;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +64,7 @@ public final class PartGraph {
      * @return parts in an order that depends only on the enclosure
      */
     public List<Part> parts() {
-        return List.copyOf(parts);
+        return Collections.unmodifiableList(parts);
     }
 
     /**
