@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 
 import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Turns pictures into SVG text and PNG bytes; the same picture always gives the same of either. */
 public final class PictureFormat {
@@ -52,8 +54,10 @@ public final class PictureFormat {
         paint(picture, g);
         g.dispose();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
+        // kept in memory: a file would have to be registered for deletion, which is refused while an interrupted run
+        // saves
+        try (ImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
+            ImageIO.write(image, "png", stream);
         } catch (IOException e) {
             throw new UncheckedIOException("picture " + picture.id() + " could not be encoded", e);
         }
