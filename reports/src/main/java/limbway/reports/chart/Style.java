@@ -72,11 +72,12 @@ final class Style {
         };
     }
 
+    /** Dark and light take turns in the order in which parts are drawn. */
     static Color of(LocomotorMode mode) {
         return switch (mode) {
             case QUADRUPEDAL_WALK -> new Color(0xFD, 0xE7, 0x25);
-            case VERTICAL_DESCENT -> new Color(0x5D, 0xC8, 0x63);
-            case CLAMBER -> new Color(0x21, 0x90, 0x8C);
+            case VERTICAL_DESCENT -> new Color(0x21, 0x90, 0x8C);
+            case CLAMBER -> new Color(0x5D, 0xC8, 0x63);
             case VERTICAL_CLIMB -> new Color(0x3B, 0x52, 0x8B);
             case BRIDGE -> new Color(0x44, 0x01, 0x54);
         };

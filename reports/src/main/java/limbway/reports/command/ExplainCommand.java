@@ -150,15 +150,23 @@ final class ExplainCommand implements Callable<Integer> {
     /** Length, time, and what the way leads along, each thing once in a row. */
     private static String steps(Way way, RouteGraph graph) {
         List<String> passed = new ArrayList<>();
-        for (int hold : way.holds()) {
-            String support = graph.support(hold);
-            String step = support.equals(GROUND) ? "the ground" : support;
-            if (passed.isEmpty() || !passed.get(passed.size() - 1).equals(step)) {
-                passed.add(step);
+        for (int i = 0; i < way.holds().size(); i++) {
+            if (i > 0 && graph.moveOnGround(way.moves().get(i - 1))) {
+                pass(passed, "the ground");
+            }
+            String support = graph.support(way.holds().get(i));
+            if (!support.equals(GROUND)) {
+                pass(passed, support);
             }
         }
         return Figures.path(way.lengthM()) + " in " + Figures.decimals(way.seconds(), 0) + " s: "
                 + String.join(", ", passed);
+    }
+
+    private static void pass(List<String> passed, String step) {
+        if (passed.isEmpty() || !passed.get(passed.size() - 1).equals(step)) {
+            passed.add(step);
+        }
     }
 
     private static void answer(Map<String, Object> root, Search.Reached ways, String sentence) {

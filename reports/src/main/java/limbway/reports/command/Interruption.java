@@ -1,5 +1,6 @@
 package limbway.reports.command;
 
+import java.io.PrintWriter;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -16,12 +17,17 @@ final class Interruption implements AutoCloseable {
 
     private final AtomicBoolean wanted = new AtomicBoolean();
     private final CountDownLatch saved = new CountDownLatch(1);
-    private final Thread hook = new Thread(this::stopAndWait, "interrupted");
+    private final Thread hook;
 
-    private Interruption() {}
+    private final PrintWriter err;
 
-    static Interruption watch() {
-        Interruption interruption = new Interruption();
+    private Interruption(PrintWriter err) {
+        this.err = err;
+        this.hook = new Thread(this::stopAndWait, "interrupted");
+    }
+
+    static Interruption watch(PrintWriter err) {
+        Interruption interruption = new Interruption(err);
         Runtime.getRuntime().addShutdownHook(interruption.hook);
         return interruption;
     }
@@ -43,10 +49,16 @@ final class Interruption implements AutoCloseable {
 
     private void stopAndWait() {
         wanted.set(true);
+        if (saved.getCount() > 0) {
+            err.println("limbway: stopping; what is finished is being saved");
+            err.flush();
+        }
         try {
             if (saved.await(LONGEST_WAIT_S, TimeUnit.SECONDS)) {
                 Runtime.getRuntime().halt(ExitCode.NOT_DONE);
             }
+            err.println("limbway: saving took longer than " + LONGEST_WAIT_S + " s and was given up");
+            err.flush();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

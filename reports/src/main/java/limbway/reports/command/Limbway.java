@@ -15,7 +15,7 @@ import limbway.reports.words.Cautions;
 /** The command line. */
 @Command(
         name = "limbway",
-        description = {"Which way will an ape take through an enclosure, and what keeps it off the ground?", ""},
+        description = "Which way will an ape take through an enclosure, and what keeps it off the ground?",
         versionProvider = Version.class,
         subcommands = {CheckCommand.class, RunCommand.class, ExplainCommand.class, GraphCommand.class},
         synopsisHeading = "Use: ",

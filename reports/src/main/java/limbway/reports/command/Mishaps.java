@@ -19,7 +19,8 @@ final class Mishaps {
             return mishap instanceof Refusal ? ExitCode.WRONG_INPUT : ExitCode.NOT_DONE;
         }
         err.print("limbway: something unexpected happened, which is a fault of the program: " + mishap);
-        if (parsed.hasMatchedOption("--trace")) {
+        if (parsed.asCommandLineList().stream()
+                .anyMatch(part -> part.getParseResult().hasMatchedOption("--trace"))) {
             StringWriter trace = new StringWriter();
             mishap.printStackTrace(new PrintWriter(trace));
             err.print("\n" + trace);

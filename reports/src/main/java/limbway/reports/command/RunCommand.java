@@ -127,7 +127,7 @@ final class RunCommand implements Callable<Integer> {
         Instant started = Instant.now();
         int usedThreads = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
         RunSettings settings = new RunSettings(seed, replications, days, date, usedThreads);
-        try (Interruption interruption = Interruption.watch()) {
+        try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {
             List<Variant> layouts = layouts(question);
             List<Outcome> outcomes = run(question, layouts, settings, interruption);
             Report report = report(question, layouts, settings, outcomes);

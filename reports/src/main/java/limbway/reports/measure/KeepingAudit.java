@@ -90,8 +90,8 @@ final class KeepingAudit {
         }
         double share = fedJ / neededJ;
         boolean fits = share >= LEAST_FED && share <= MOST_FED;
-        String text = "food put out is " + Figures.energy(fedJ) + " a day, " + Figures.percent(share) + " of the "
-                + Figures.energy(neededJ) + " that the group spends";
+        String text = "food put out is " + Figures.energy(fedJ) + " a day, " + Figures.decimals(100 * share, 0)
+                + " % of the " + Figures.energy(neededJ) + " that the group spends";
         findings.add(new Finding(
                 "food-total",
                 fits ? Weight.NOTE : Weight.CAUTION,

@@ -22,7 +22,7 @@ final class Phrases {
     }
 
     static String metres(Interval metres) {
-        return IntervalText.amount(metres.mean(), metres.lo(), metres.hi(), 1, "m");
+        return IntervalText.amount(metres.mean(), metres.lo(), metres.hi(), metres.mean() < 100 ? 1 : 0, "m");
     }
 
     static String motives(List<Motive> motives) {

@@ -26,8 +26,9 @@ final class Remedies {
             String mend = MendText.of(use.reason(), use.body());
             if (remedies.size() < most && told.add(key(use, mend))) {
                 remedies.add("From " + total.from() + " to " + total.to() + " all animals together walk "
-                        + Phrases.metres(total.groundMPerDay()) + " a day on the ground. Most of it is by "
-                        + Figures.one(use.body().name()) + ", because " + ReasonText.because(use.reason(), use.body())
+                        + Phrases.metres(total.groundMPerDay()) + " a day on the ground. For "
+                        + Figures.one(use.body().name()) + ", with most metres, this is because "
+                        + ReasonText.because(use.reason(), use.body())
                         + ". To try: " + mend + ".");
             }
         }

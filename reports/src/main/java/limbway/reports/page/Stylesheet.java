@@ -43,7 +43,7 @@ final class Stylesheet {
             @media print {
               body { max-width: none; padding: 0; font-size: 10pt; }
               .scroll { overflow: visible; }
-              figure svg, .first figure svg { min-width: 0; }
+              figure svg, .first figure svg { min-width: 0; max-height: 12cm; }
               table { min-width: 0; font-size: 8pt; }
               th, td { min-width: 0; padding-right: .4rem; }
               tr, figure, .caution { break-inside: avoid; }

@@ -20,7 +20,7 @@ public final class IntervalText {
      */
     public static String percent(double mean, OptionalDouble lo, OptionalDouble hi) {
         if (lo.isEmpty() || hi.isEmpty()) {
-            return Figures.percent(mean) + " (one replication: no interval)";
+            return Figures.percent(mean) + " (one repetition: no interval)";
         }
         double low = 100 * Math.max(0, lo.getAsDouble());
         double high = 100 * Math.min(1, hi.getAsDouble());
@@ -39,7 +39,7 @@ public final class IntervalText {
      */
     public static String points(double mean, OptionalDouble lo, OptionalDouble hi) {
         if (lo.isEmpty() || hi.isEmpty()) {
-            return signed(mean) + " (one replication: no interval)";
+            return signed(mean) + " (one repetition: no interval)";
         }
         return signed(mean) + " (" + signed(lo.getAsDouble()) + " to " + signed(hi.getAsDouble()) + ")";
     }
@@ -62,7 +62,7 @@ public final class IntervalText {
     public static String amount(double mean, OptionalDouble lo, OptionalDouble hi, int digits, String unit) {
         String text = Figures.decimals(mean, digits) + " " + unit;
         if (lo.isEmpty() || hi.isEmpty()) {
-            return text + " (one replication: no interval)";
+            return text + " (one repetition: no interval)";
         }
         return text + " (" + Figures.decimals(Math.max(0, lo.getAsDouble()), digits) + " to "
                 + Figures.decimals(hi.getAsDouble(), digits) + " " + unit + ")";

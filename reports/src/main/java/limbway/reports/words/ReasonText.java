@@ -34,8 +34,9 @@ public final class ReasonText {
         Optional<Way> off = ways.offGround();
         if (off.isEmpty()) {
             clauses.add("off the ground there is no way, because " + because(reason, body));
-        } else if (reason instanceof GroundReason.Dearer) {
-            clauses.add("off the ground " + EnergyText.sum(off.get().energy()) + ", because " + because(reason, body));
+        } else if (reason instanceof GroundReason.Dearer dearer) {
+            clauses.add("off the ground " + EnergyText.sum(off.get().energy()) + ", because that way "
+                    + dearer(dearer.offGround(), dearer.overGround()));
         } else {
             clauses.add("off the ground " + EnergyText.sum(off.get().energy()) + ", which is the cheapest way");
         }
@@ -51,7 +52,7 @@ public final class ReasonText {
      */
     public static String because(GroundReason reason, Body body) {
         if (reason instanceof GroundReason.Dearer dearer) {
-            return dearer(dearer.offGround(), dearer.overGround());
+            return "the way off the ground " + dearer(dearer.offGround(), dearer.overGround());
         } else if (reason instanceof GroundReason.Missing missing) {
             return missing(missing.chain(), body);
         } else if (reason instanceof GroundReason.NothingToHold nothing) {
@@ -132,8 +133,8 @@ public final class ReasonText {
 
     private static String dearer(Way off, Way over) {
         String length = off.lengthM() > over.lengthM()
-                ? "that way is " + Figures.path(off.lengthM()) + " long against " + Figures.path(over.lengthM())
-                : "that way, though no longer, is harder to move on";
+                ? "is " + Figures.path(off.lengthM()) + " long against " + Figures.path(over.lengthM())
+                : "is harder to move on, though no longer,";
         LocomotorMode dearest = LocomotorMode.QUADRUPEDAL_WALK;
         long most = 0;
         for (LocomotorMode mode : LocomotorMode.values()) {

@@ -84,7 +84,7 @@ class PictureTest {
                 Measures.of(Pole.outcome(Pole.habitat(), 1, Pole.journal(1, Pole.trip(0, 8, 10, 4, 100, 40))), 1);
         Picture chart = ShareChart.byAnimal(one);
         assertEquals(
-                "40 % (one replication: no interval)",
+                "40 % (one repetition: no interval)",
                 chart.table().rows().get(0).get(1));
         assertEquals("no travel", chart.table().rows().get(2).get(1));
         assertFalse(PictureFormat.svg(chart).contains("NaN"));
