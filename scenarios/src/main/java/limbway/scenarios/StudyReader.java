@@ -123,7 +123,7 @@ final class StudyReader {
                     .found(fileName.shown()));
             return Optional.empty();
         }
-        Optional<byte[]> bytes = ScenarioFile.read(path, fileName.place(), problems);
+        Optional<byte[]> bytes = ScenarioFile.readOrdinary(path, fileName.place(), problems);
         bytes.ifPresent(digest::update);
         return bytes.flatMap(content -> SourceText.decode(path.toString(), content, problems))
                 .map(text -> new SurveyReader.Table(path.toString(), text));
