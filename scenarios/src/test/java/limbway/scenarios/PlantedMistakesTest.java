@@ -360,4 +360,20 @@ class PlantedMistakesTest {
                         20 problems
                         """), answer);
     }
+
+    /** A heavy male would spend more on one straight walk than a move can cost. */
+    @Test
+    void aGroundWiderThanAnyWalkIsTold() {
+        assertEquals(
+                """
+                yard.yaml:4:12: the ground is too wide
+                  found    5657 m from corner to corner
+                  allowed  at most 4000 m
+
+                1 problem
+                """,
+                Examples.refusal(SmallYard.with(
+                        "outline: [[0, 0], [30, 0], [30, 20], [0, 20]]",
+                        "outline: [[-2000, -2000], [2000, -2000], [2000, 2000], [-2000, 2000]]")));
+    }
 }
