@@ -97,6 +97,7 @@ final class StudyReader {
         if (!problems.isEmpty()) {
             return refused();
         }
+        site.flatMap(SiteReader::remark).ifPresent(notes::add);
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
         Study study = new Study(title, animals.orElseThrow(), base, variants);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);

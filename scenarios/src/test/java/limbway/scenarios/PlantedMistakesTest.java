@@ -1,5 +1,6 @@
 package limbway.scenarios;
 
+import java.util.List;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -375,5 +376,15 @@ class PlantedMistakesTest {
                 Examples.refusal(SmallYard.with(
                         "outline: [[0, 0], [30, 0], [30, 20], [0, 20]]",
                         "outline: [[-2000, -2000], [2000, -2000], [2000, 2000], [-2000, 2000]]")));
+    }
+
+    @Test
+    void clocksThatDoNotFitTheLongitudeAreNoted() {
+        Reading.Read read = Examples.sound(SmallYard.with("time-zone: Asia/Kuching", "time-zone: UTC"));
+        assertEquals(
+                List.of(
+                        "The clocks of time zone UTC are 7.4 hours from the sun at longitude 110.5: check the site, because"
+                                + " the animals wake and sleep by the sun and are fed by the clock."),
+                read.notes());
     }
 }
