@@ -17,6 +17,21 @@ final class ScenarioFile {
 
     private ScenarioFile() {}
 
+    /**
+     * The bytes of a file that a scenario names; a pipe or device, which may never end or never begin, is not opened.
+     *
+     * <p>A scenario itself may come through a pipe: whoever gives it on the command line knows what is written there.
+     */
+    static Optional<byte[]> readOrdinary(Path path, Place place, Problems problems) {
+        if (Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path)) {
+            problems.add(Problem.at(place, "this is no ordinary file")
+                    .found(path.toString())
+                    .mend("save the table as a file on a disk"));
+            return Optional.empty();
+        }
+        return read(path, place, problems);
+    }
+
     /** The bytes, or empty after a problem that points at {@code place}. */
     static Optional<byte[]> read(Path path, Place place, Problems problems) {
         if (Files.isDirectory(path)) {

@@ -97,6 +97,7 @@ final class StudyReader {
         if (!problems.isEmpty()) {
             return refused();
         }
+        site.flatMap(SiteReader::remark).ifPresent(notes::add);
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
         Study study = new Study(title, animals.orElseThrow(), base, variants);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
@@ -123,7 +124,7 @@ final class StudyReader {
                     .found(fileName.shown()));
             return Optional.empty();
         }
-        Optional<byte[]> bytes = ScenarioFile.read(path, fileName.place(), problems);
+        Optional<byte[]> bytes = ScenarioFile.readOrdinary(path, fileName.place(), problems);
         bytes.ifPresent(digest::update);
         return bytes.flatMap(content -> SourceText.decode(path.toString(), content, problems))
                 .map(text -> new SurveyReader.Table(path.toString(), text));

@@ -1,5 +1,6 @@
 package limbway.scenarios;
 
+import java.util.List;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -359,5 +360,31 @@ class PlantedMistakesTest {
                         and 15 more like: diameter of pole "…" is outside what is plausible
                         20 problems
                         """), answer);
+    }
+
+    /** A heavy male would spend more on one straight walk than a move can cost. */
+    @Test
+    void aGroundWiderThanAnyWalkIsTold() {
+        assertEquals(
+                """
+                yard.yaml:4:12: the ground is too wide
+                  found    5657 m from corner to corner
+                  allowed  at most 4000 m
+
+                1 problem
+                """,
+                Examples.refusal(SmallYard.with(
+                        "outline: [[0, 0], [30, 0], [30, 20], [0, 20]]",
+                        "outline: [[-2000, -2000], [2000, -2000], [2000, 2000], [-2000, 2000]]")));
+    }
+
+    @Test
+    void clocksThatDoNotFitTheLongitudeAreNoted() {
+        Reading.Read read = Examples.sound(SmallYard.with("time-zone: Asia/Kuching", "time-zone: UTC"));
+        assertEquals(
+                List.of(
+                        "The clocks of time zone UTC are 7.4 hours from the sun at longitude 110.5: check the site, because"
+                                + " the animals wake and sleep by the sun and are fed by the clock."),
+                read.notes());
     }
 }

@@ -14,6 +14,7 @@ import limbway.model.parameter.Parameter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 /** Tables of trees: sound ones become trunks, each mistake in a bad one is told with its line and column. */
 class SurveyTest {
@@ -171,5 +172,42 @@ class SurveyTest {
                 1 problem
                 """.formatted(folder.resolve("trees.csv")),
                 Examples.refusal(ScenarioReader.read("yard.yaml", text, folder)));
+    }
+
+    /** A pipe that nobody writes into would keep the reader waiting for ever. */
+    @Test
+    void aTableThatIsNoOrdinaryFileIsRefusedUnread() {
+        assumeTrue(Files.exists(Path.of("/dev/zero")), "only where there are devices");
+        String survey = SURVEY.replace("trees.csv", "/dev/zero");
+        assertEquals(
+                """
+                yard.yaml:14:17: this is no ordinary file
+                  found    /dev/zero
+                  mend     save the table as a file on a disk
+
+                1 problem
+                """,
+                Examples.refusal(
+                        ScenarioReader.read("yard.yaml", SmallYard.TEXT.replace("animals:\n", survey), folder)));
+    }
+
+    @Test
+    void aColumnNameThatStandsTwiceIsTold() throws IOException {
+        assertRefused("""
+                yard.yaml:14:52: the table has more than one column "x"
+                  mend     give each column its own name in the first line of the table
+
+                1 problem
+                """, SURVEY, "x,x,y,d\n1,2,3,30\n");
+    }
+
+    @Test
+    void aQuotationMarkThatIsNotClosedIsTold() throws IOException {
+        assertRefused("""
+                trees.csv:2:5: this quotation mark is not closed on its line
+                  mend     close it, or take it out; a cell may not run over several lines
+
+                1 problem
+                """, SURVEY, "x,y,d\n1,2,\"30\n");
     }
 }

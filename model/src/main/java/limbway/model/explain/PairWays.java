@@ -36,7 +36,7 @@ public final class PairWays {
             String to = routes.graph().resources().get(toResource).id();
             return holds.length == 0
                     ? new Search.Unreachable("nothing that an animal can hold is within reach of " + from)
-                    : new Search.Unreachable("no support, platform or ground leads a "
+                    : new Search.Unreachable("no support, platform or ground leads this "
                             + routes.body().name() + " from " + from + " to " + to);
         }
         boolean offIsCheapest = over.isEmpty()

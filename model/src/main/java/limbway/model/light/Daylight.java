@@ -14,7 +14,9 @@ import limbway.model.enclosure.Site;
  * The light part of one day at one site, in clock time.
  *
  * <p>Where the sun does not rise or does not set, the day is taken as 06:00 to 18:00, because apes keep hours in the
- * polar summer too; this is an assumption, and no enclosure for apes is known there.
+ * polar summer too; this is an assumption, and no enclosure for apes is known there. A day does not reach over midnight:
+ * where the sun sets after it, as in the north near midsummer, or rises before it, as by clocks of a far time zone, the day
+ * is cut off there.
  *
  * @param sunrise clock time of sunrise
  * @param sunset clock time of sunset, later than sunrise
@@ -35,12 +37,16 @@ public record Daylight(LocalTime sunrise, LocalTime sunset) {
         SunriseResult result =
                 SPA.calculateSunriseTransitSet(noon, site.latitudeDeg(), site.longitudeDeg(), DeltaT.estimate(date));
         if (result instanceof SunriseResult.RegularDay day) {
-            LocalTime rise = day.sunrise().withZoneSameInstant(site.zone()).toLocalTime();
-            LocalTime set = day.sunset().withZoneSameInstant(site.zone()).toLocalTime();
-            if (set.isAfter(rise)) {
-                return new Daylight(rise, set);
-            }
+            LocalTime rise = clock(day.sunrise(), site);
+            LocalTime noonBySun = clock(day.transit(), site);
+            LocalTime set = clock(day.sunset(), site);
+            return new Daylight(
+                    rise.isAfter(noonBySun) ? LocalTime.MIDNIGHT : rise, set.isBefore(noonBySun) ? LocalTime.MAX : set);
         }
         return new Daylight(LocalTime.of(6, 0), LocalTime.of(18, 0));
+    }
+
+    private static LocalTime clock(ZonedDateTime moment, Site site) {
+        return moment.withZoneSameInstant(site.zone()).toLocalTime();
     }
 }

@@ -56,6 +56,24 @@ class DaylightTest {
         assertEquals(new Daylight(LocalTime.of(6, 0), LocalTime.of(18, 0)), day);
     }
 
+    /** At 64.1° N, 21.9° W by clocks of UTC the sun sets two minutes past midnight: the day lasts to the end of the date. */
+    @Test
+    @Tag("derived")
+    void aSunThatSetsAfterMidnightShinesUntilMidnight() {
+        Daylight light = Daylight.of(new Site(64.1, -21.9, ZoneId.of("UTC")), LocalDate.of(2026, 6, 21));
+        assertEquals(LocalTime.of(2, 56), light.sunrise().withSecond(0).withNano(0));
+        assertEquals(LocalTime.MAX, light.sunset());
+    }
+
+    /** At 110.5° E by clocks of UTC the sun rises at 22:41 of the date before: the day lasts from the start of the date. */
+    @Test
+    @Tag("derived")
+    void aSunThatRoseBeforeMidnightShinesFromMidnight() {
+        Daylight light = Daylight.of(new Site(1.5, 110.5, ZoneId.of("UTC")), LocalDate.of(2026, 3, 21));
+        assertEquals(LocalTime.MIDNIGHT, light.sunrise());
+        assertEquals(LocalTime.of(10, 48), light.sunset().withSecond(0).withNano(0));
+    }
+
     private static void assertWithin(LocalTime expected, LocalTime actual, long seconds) {
         long apart = Math.abs(Duration.between(expected, actual).toSeconds());
         assertTrue(apart <= seconds, expected + " expected, " + actual + " found");

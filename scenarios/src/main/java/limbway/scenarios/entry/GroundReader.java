@@ -6,15 +6,20 @@ import java.util.Optional;
 
 import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Obstacle;
+import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
+import limbway.scenarios.problem.Wording;
 
 /** Reads the entry {@code ground}. */
 public final class GroundReader {
 
     private static final int MOST_OBSTACLES = 200;
+
+    /** So that no straight walk of the heaviest body costs more than a move can: 4000 m at 205 kg are 2127 kJ. */
+    private static final double WIDEST_M = 4000;
 
     private final Problems problems;
     private final OutlineReader outlines;
@@ -40,6 +45,12 @@ public final class GroundReader {
     public Optional<Ground> read(MappingNode node) {
         Fields fields = Fields.of(node, Form.GROUND, problems);
         Optional<Outline> outline = fields.read("outline", value -> outlines.read(value, "outline of the ground"));
+        double wideM = outline.map(GroundReader::widthM).orElse(0.0);
+        if (wideM > WIDEST_M) {
+            fields.fault(Problem.at(fields.find("outline").orElse(node).place(), "the ground is too wide")
+                    .found(Wording.measure(Math.rint(wideM), "m") + " from corner to corner")
+                    .allowed("at most " + Wording.measure(WIDEST_M, "m")));
+        }
         String surface = fields.words("surface", "what covers the ground, for example grass", "unknown");
         Optional<List<Obstacle>> obstacles = fields.read("obstacles", value -> {
             List<MappingNode> entries = values.mappings(value, "obstacles");
@@ -55,6 +66,16 @@ public final class GroundReader {
             return read.size() == entries.size() ? Optional.of(read) : Optional.empty();
         });
         return fields.build(() -> new Ground(outline.orElseThrow(), surface, obstacles.orElse(List.of())));
+    }
+
+    private static double widthM(Outline outline) {
+        double widest = 0;
+        for (Corner one : outline.corners()) {
+            for (Corner other : outline.corners()) {
+                widest = Math.max(widest, StrictMath.hypot(one.xM() - other.xM(), one.yM() - other.yM()));
+            }
+        }
+        return widest;
     }
 
     private Optional<Obstacle> obstacle(MappingNode entry, Optional<Outline> ground, List<Obstacle> earlier) {

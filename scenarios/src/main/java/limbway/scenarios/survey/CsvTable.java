@@ -22,7 +22,7 @@ record CsvTable(List<ScalarNode> header, List<List<ScalarNode>> rows) {
 
     static final int MOST_ROWS = 20_000;
 
-    /** Reads a table, or adds a problem for each row that does not fit. */
+    /** Reads a table, or adds a problem for each row that does not fit or for the first mark that is not closed. */
     static Optional<CsvTable> parse(String file, String text, Problems problems) {
         List<String> lines = text.lines().toList();
         if (lines.isEmpty()) {
@@ -31,6 +31,15 @@ record CsvTable(List<ScalarNode> header, List<List<ScalarNode>> rows) {
             return Optional.empty();
         }
         char separator = lines.get(0).contains(";") && !lines.get(0).contains(",") ? ';' : ',';
+        for (int i = 0; i < lines.size(); i++) {
+            int open = openQuote(lines.get(i));
+            if (open >= 0) {
+                problems.add(
+                        Problem.at(new Place(file, i + 1, open + 1), "this quotation mark is not closed on its line")
+                                .mend("close it, or take it out; a cell may not run over several lines"));
+                return Optional.empty();
+            }
+        }
         List<ScalarNode> header = cells(file, 1, lines.get(0), separator);
         List<List<ScalarNode>> rows = new ArrayList<>();
         boolean sound = true;
@@ -54,6 +63,11 @@ record CsvTable(List<ScalarNode> header, List<List<ScalarNode>> rows) {
             rows.add(row);
         }
         return sound ? Optional.of(new CsvTable(header, rows)) : Optional.empty();
+    }
+
+    /** Where the last quotation mark stands if their number is odd, or -1. */
+    private static int openQuote(String line) {
+        return line.chars().filter(c -> c == '"').count() % 2 == 0 ? -1 : line.lastIndexOf('"');
     }
 
     private static List<ScalarNode> cells(String file, int line, String text, char separator) {

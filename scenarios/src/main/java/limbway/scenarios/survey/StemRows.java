@@ -45,6 +45,10 @@ final class StemRows {
                             .allowed(Wording.list(table.names()))
                             .mend(problems.didYouMean(name.text(), table.names(), "take a name of its first line")));
                 }
+                if (column != table.names().lastIndexOf(name.text()) && column >= 0) {
+                    names.fault(Problem.at(name.place(), "the table has more than one column " + name.shown())
+                            .mend("give each column its own name in the first line of the table"));
+                }
                 columns.put(key, column);
             }
         }
