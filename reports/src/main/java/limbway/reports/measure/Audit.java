@@ -41,6 +41,7 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
         findings.addAll(new ReachAudit(habitat, reasons).findings());
         findings.addAll(new SupportAudit(habitat, reasons).findings());
         findings.addAll(new StructureAudit(habitat).findings());
+        findings.addAll(LeapAudit.findings(habitat.bodies()));
         findings.addAll(new KeepingAudit(habitat).findings());
         findings.addAll(new StationAudit(habitat).findings());
         findings.sort(Comparator.comparing(Finding::weight));
