@@ -1,6 +1,8 @@
 package limbway.model.enclosure;
 
 import limbway.model.geometry.Point;
+import limbway.model.geometry.Segment;
+import limbway.model.geometry.UprightCylinder;
 
 /**
  * The branches of a tree, taken as an upright cylinder in which an animal clambers in any direction.
@@ -29,5 +31,14 @@ public record Crown(String id, String trunk, Point foot, double radiusM, double 
             throw new IllegalArgumentException("crown \"" + id + "\": baseZM = " + baseZM + ", topZM = " + topZM
                     + ", allowed 0 <= baseZM < topZM");
         }
+    }
+
+    /**
+     * The space that the branches fill.
+     *
+     * @return an upright cylinder
+     */
+    public UprightCylinder space() {
+        return new UprightCylinder(new Segment(foot.atHeight(baseZM), foot.atHeight(topZM)), radiusM);
     }
 }

@@ -13,8 +13,8 @@ import limbway.model.geometry.Segment;
 import limbway.model.geometry.SegmentGrid;
 
 /**
- * Joins crowns with their trunks, with crowns that touch or come within reach, and with supports that enter them; within
- * a crown an animal clambers straight from any hold to any other.
+ * Joins crowns with their trunks and with crowns that touch or come within reach; within a crown an animal clambers
+ * straight from any hold to any other. {@link CrownEntries} joins them with everything else.
  */
 final class Canopy {
 
@@ -38,15 +38,11 @@ final class Canopy {
         List<Segment> axes = new ArrayList<>();
         double widestM = 0;
         for (Crown crown : crowns) {
-            axes.add(new Segment(
-                    crown.foot().atHeight(crown.baseZM()), crown.foot().atHeight(crown.topZM())));
+            axes.add(crown.space().axis());
             widestM = Math.max(widestM, crown.radiusM());
         }
         if (!axes.isEmpty()) {
             SegmentGrid.forEachNearPair(axes, 2 * widestM + draft.settings().widestGapM(), this::connectNeighbours);
-        }
-        for (int c = 0; c < crowns.size(); c++) {
-            enterBySupports(c);
         }
     }
 
@@ -63,9 +59,7 @@ final class Canopy {
 
     int holdIn(int crown, Point p) {
         int hold = draft.holds().at(p, crowns.get(crown).id());
-        if (holdsIn.get(crown).add(hold)) {
-            holdsIn.get(crown).add(axisHold(crown, p.zM()));
-        }
+        include(crown, hold);
         return hold;
     }
 
@@ -120,21 +114,10 @@ final class Canopy {
         draft.moves().over(holdA, Carrier.BRANCHES, holdB, Carrier.BRANCHES, 0);
     }
 
-    private void enterBySupports(int c) {
-        Crown crown = crowns.get(c);
-        for (int i = 0; i < draft.pieces().size(); i++) {
-            Piece piece = draft.pieces().get(i);
-            if (piece.stock().kind() == SupportKind.TRUNK) {
-                continue;
-            }
-            for (double share : draft.ownShares(i)) {
-                if (covers(crown, piece.line().at(share))) {
-                    int hold = draft.holdOn(i, share);
-                    if (holdsIn.get(c).add(hold)) {
-                        holdsIn.get(c).add(axisHold(c, piece.line().at(share).zM()));
-                    }
-                }
-            }
+    /** Counts a hold as one among the branches, with its partner on the axis. */
+    void include(int c, int hold) {
+        if (holdsIn.get(c).add(hold)) {
+            holdsIn.get(c).add(axisHold(c, draft.holds().place(hold).zM()));
         }
     }
 
@@ -147,7 +130,7 @@ final class Canopy {
         return draft.holdOn(piece, draft.pieces().get(piece).line().nearestShare(onAxis));
     }
 
-    private static boolean covers(Crown crown, Point p) {
+    static boolean covers(Crown crown, Point p) {
         return p.zM() >= crown.baseZM() && p.zM() <= crown.topZM() && p.planDistanceM(crown.foot()) <= crown.radiusM();
     }
 }

@@ -44,6 +44,10 @@ final class Decks {
         }
     }
 
+    List<Platform> platforms() {
+        return platforms;
+    }
+
     int holdAt(int platform, Point p) {
         int hold = draft.holds().at(p, platforms.get(platform).id());
         holdsOn.get(platform).add(hold);
@@ -95,9 +99,11 @@ final class Decks {
                         limitM)) {
                     join(p, i, share, platform.grasped(piece.line().at(share)));
                 }
-                for (double share :
-                        ReachLimit.shares(s -> edge.distanceM(piece.line().at(s)), closest.shareOnFirst(), limitM)) {
-                    join(p, i, share, edge.at(edge.nearestShare(piece.line().at(share))));
+                if (piece.lowerEnd().zM() < platform.zM()) {
+                    for (double share : ReachLimit.shares(
+                            s -> edge.distanceM(piece.line().at(s)), closest.shareOnFirst(), limitM)) {
+                        join(p, i, share, edge.at(edge.nearestShare(piece.line().at(share))));
+                    }
                 }
             }
         }
@@ -136,9 +142,8 @@ final class Decks {
             return;
         }
         for (Segment edge : one.edges()) {
-            int steps = (int) Math.ceil(edge.lengthM() / draft.settings().holdSpacingM());
-            for (int k = 0; k < steps; k++) {
-                joinDecks(p, edge.at((double) k / steps), q);
+            for (double share : Piece.evenShares(edge, draft.settings().holdSpacingM())) {
+                joinDecks(p, edge.at(share), q);
             }
             for (Segment otherEdge : other.edges()) {
                 ClosestApproach closest = ClosestApproach.of(edge, otherEdge);

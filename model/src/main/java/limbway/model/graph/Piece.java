@@ -52,6 +52,11 @@ record Piece(Segment line, Support stock, List<String> names, List<Double> until
 
     /** Shares of an even division with steps of at most the given length, both ends included. */
     double[] evenShares(double spacingM) {
+        return evenShares(line, spacingM);
+    }
+
+    /** Shares of an even division of any line, likewise. */
+    static double[] evenShares(Segment line, double spacingM) {
         int steps = Math.max(1, (int) Math.ceil(line.lengthM() / spacingM - 1e-9));
         double[] shares = new double[steps + 1];
         for (int i = 0; i <= steps; i++) {

@@ -43,6 +43,7 @@ public final class RouteGraph {
         Contacts.connect(draft);
         decks.connect();
         canopy.connect();
+        new CrownEntries(draft, decks, canopy).connect();
         ground.connect(decks, canopy);
         List<List<Integer>> useHolds = new UsePoints(draft, decks, canopy, ground).find();
         decks.addWalks();

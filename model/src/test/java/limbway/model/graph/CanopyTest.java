@@ -22,6 +22,7 @@ import limbway.model.route.Search;
 import limbway.model.scene.Scene;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -55,6 +56,54 @@ class CanopyTest {
         assertInstanceOf(Search.Unreachable.class, search(5.6, 1.0));
     }
 
+    /** The rope ends 1.4 m short of the branches of a tree that nobody can hug: a female reaches over. */
+    @Test
+    void reachesTheBranchesFromARopeThatEndsShortOfThem() {
+        assertTrue(arrives(Scene.yard(30, 10)
+                .rope("way", new Point(8.4, 5, 7), new Point(12, 5, 7))
+                .resource("nest", ResourceKind.NEST, new Point(12, 5, 7), "way")));
+        assertFalse(arrives(Scene.yard(30, 10)
+                .rope("way", new Point(8.6, 5, 7), new Point(12, 5, 7))
+                .resource("nest", ResourceKind.NEST, new Point(12, 5, 7), "way")));
+    }
+
+    @Test
+    void reachesTheBranchesFromAPoleBesideThem() {
+        assertTrue(arrives(Scene.yard(30, 10)
+                .pole("way", 8, 5, 8)
+                .resource("nest", ResourceKind.NEST, new Point(8, 5, 7), "way")));
+    }
+
+    @Test
+    void reachesTheBranchesFromADeckBesideUnderOrAmongThem() {
+        assertTrue(arrives(deck(7.5, 3, 10, 7, 7)));
+        assertFalse(arrives(deck(8.6, 3, 10, 7, 7)));
+        assertTrue(arrives(deck(0, 0, 10, 10, 5)));
+        assertTrue(arrives(deck(6, 4.5, 6.5, 5.5, 8)));
+    }
+
+    private static Scene deck(double x0, double y0, double x1, double y1, double zM) {
+        return Scene.yard(30, 10)
+                .deck("way", x0, y0, x1, y1, zM)
+                .resource("nest", ResourceKind.NEST, new Point(x1, y1, zM), "way");
+    }
+
+    /** Whether a female comes off the ground from the nest to fruit in a tree whose trunk is too thick for her. */
+    private static boolean arrives(Scene scene) {
+        Enclosure bare = scene.add(trunk("tree-1", 5, 1.0))
+                .resource("fruit", ResourceKind.FOOD, new Point(5, 5, 9), "")
+                .build();
+        Enclosure enclosure = new Enclosure(
+                bare.site(),
+                bare.ground(),
+                bare.supports(),
+                bare.platforms(),
+                List.of(crown("tree-1", 5)),
+                bare.resources());
+        return search(enclosure) instanceof Search.Reached ways
+                && ways.offGround().isPresent();
+    }
+
     private static Search search(double apartM, double secondDiameterM) {
         Enclosure trunks = Scene.yard(30, 10)
                 .add(trunk("tree-1", 5, 0.3))
@@ -69,6 +118,10 @@ class CanopyTest {
                 List.of(),
                 List.of(crown("tree-1", 5), crown("tree-2", 5 + apartM)),
                 trunks.resources());
+        return search(enclosure);
+    }
+
+    private static Search search(Enclosure enclosure) {
         RouteGraph graph = RouteGraph.compile(enclosure, GraphSettings.forBodies(List.of(FEMALE)));
         Routes routes =
                 new Routes(graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.standard());
