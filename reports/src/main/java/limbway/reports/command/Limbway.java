@@ -71,7 +71,14 @@ public final class Limbway implements Runnable {
         line.setExecutionExceptionHandler(Mishaps::explain);
         line.setUsageHelpWidth(110);
         line.setCaseInsensitiveEnumValuesAllowed(false);
-        int code = line.execute(args);
+        int code;
+        try {
+            code = line.execute(args);
+        } catch (OutOfMemoryError full) {
+            err.println("limbway: this needs more memory than Java was given");
+            err.println("  mend     start it with java -Xmx8g -jar ..., or describe a smaller part of the enclosure");
+            code = ExitCode.NOT_DONE;
+        }
         out.flush();
         err.flush();
         return code;
