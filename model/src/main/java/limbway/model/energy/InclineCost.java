@@ -11,8 +11,8 @@ package limbway.model.energy;
  * @source Pontzer 2016, Biol. Lett. 12:20150935, with the correction of 2023, doi 10.1098/rsbl.2023.0492 (the equation
  *     read in a public note on the correction); braking efficiency from Margaria 1968, doi 10.1007/BF00699624, as
  *     reported second-hand; the joining of the two is this project's
- * @validity no orangutan was measured; misses the chimpanzee on 15 degrees by +64 %; read ground costs as +/-30 %,
- *     climbing as -40/+15 %
+ * @validity no orangutan was measured; misses the chimpanzee on 15 degrees by +64 %; the true cost of walking may lie 30 %
+ *     to either side, that of climbing 40 % below to 15 % above
  */
 public final class InclineCost {
 

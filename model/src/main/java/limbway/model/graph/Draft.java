@@ -115,10 +115,6 @@ final class Draft {
         }
     }
 
-    double distanceM(int hold, int other) {
-        return holds.distanceM(hold, other);
-    }
-
     /** Whether a gap between two places can be crossed by the longest reach, given the radii of what is held. */
     boolean within(Point a, Point b, double radiiM) {
         return a.distanceM(b) - radiiM <= settings.widestGapM() + REACH_SLACK_M;
