@@ -16,6 +16,7 @@ package limbway.model.body;
  * @param gripDiameterM thickest support that a hand or foot hooks round [m]
  * @param hugDiameterM thickest rough stem that both arms hold by friction [m]
  * @param walkwayDiameterM thinnest beam broad enough to walk on [m]
+ * @param brachiates whether it swings hand over hand as a matter of course
  * @param speeds how fast it moves
  */
 public record Body(
@@ -30,6 +31,7 @@ public record Body(
         double gripDiameterM,
         double hugDiameterM,
         double walkwayDiameterM,
+        boolean brachiates,
         Speeds speeds) {
 
     /**
@@ -88,6 +90,7 @@ public record Body(
                 gripDiameterM,
                 hugDiameterM,
                 walkwayDiameterM,
+                brachiates,
                 speeds);
     }
 

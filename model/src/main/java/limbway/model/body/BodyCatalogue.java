@@ -17,7 +17,9 @@ import limbway.model.parameter.Standing;
  */
 public final class BodyCatalogue {
 
-    private static final Speeds SPEEDS = new Speeds(0.7, 0.3, 0.4, 0.3);
+    private static final Speeds SPEEDS = new Speeds(0.7, 0.3, 0.4, 0.3, 0.8);
+
+    private static final String NO_SWING_SPEED = "above clambering, as fast as walking; no measurement was found";
 
     private final List<BodyFigures> figures;
 
@@ -74,7 +76,14 @@ public final class BodyCatalogue {
         all.add(speed("climb", "speed up a steep support", SPEEDS.climbMPerS(), 0.15, 0.5, source));
         all.add(speed("descend", "speed down a steep support", SPEEDS.descendMPerS(), 0.2, 0.6, source));
         all.add(speed(
-                "clamber", "speed along other supports and across gaps", SPEEDS.clamberMPerS(), 0.1, 0.5, source));
+                "clamber",
+                "speed along other supports, on panels and across gaps",
+                SPEEDS.clamberMPerS(),
+                0.1,
+                0.5,
+                source));
+        all.add(speed(
+                "brachiate", "speed hand over hand below supports", SPEEDS.brachiateMPerS(), 0.4, 2, NO_SWING_SPEED));
         return all;
     }
 

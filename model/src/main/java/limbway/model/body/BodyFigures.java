@@ -18,6 +18,7 @@ import limbway.model.parameter.Parameter;
  * @param gripDiameterM hook grip [m]
  * @param hugDiameterM hug of a rough stem [m]
  * @param walkwayDiameterM least breadth to walk on [m]
+ * @param brachiates 1 for a body that swings hand over hand as a matter of course, else 0
  */
 public record BodyFigures(
         String name,
@@ -30,7 +31,8 @@ public record BodyFigures(
         Parameter takeOffMPerS,
         Parameter gripDiameterM,
         Parameter hugDiameterM,
-        Parameter walkwayDiameterM) {
+        Parameter walkwayDiameterM,
+        Parameter brachiates) {
 
     /**
      * The body with these figures.
@@ -51,13 +53,14 @@ public record BodyFigures(
                 gripDiameterM.value(),
                 hugDiameterM.value(),
                 walkwayDiameterM.value(),
+                brachiates.value() > 0,
                 speeds);
     }
 
     /**
      * All figures, for the table of parameters.
      *
-     * @return ten parameters
+     * @return one parameter for each figure
      */
     public List<Parameter> parameters() {
         return List.of(
@@ -70,6 +73,7 @@ public record BodyFigures(
                 takeOffMPerS,
                 gripDiameterM,
                 hugDiameterM,
-                walkwayDiameterM);
+                walkwayDiameterM,
+                brachiates);
     }
 }

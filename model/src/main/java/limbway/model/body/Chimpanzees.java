@@ -21,6 +21,9 @@ final class Chimpanzees {
     private static final String OVERHEAD = "by comparison with orangutans of that size; no measurement was found";
     private static final String SPECIES = "from memory, for the species";
 
+    private static final String SELDOM =
+            "chimpanzees swing by their arms in play and feeding, seldom to travel; from memory";
+
     private Chimpanzees() {}
 
     static List<BodyFigures> all() {
@@ -40,7 +43,8 @@ final class Chimpanzees {
                 of.takeOff(4.5, 3, 6.5, DERIVED, LEVEL_LEAP + ", rounded up"),
                 of.m("grip-diameter", 0.134, 0.09, 0.21, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.76, 0.5, 1.0, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.25, 0.12, 0.4, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.25, 0.12, 0.4, ASSUMPTION, WALKWAY),
+                of.brachiates(false, ASSUMPTION, SELDOM));
     }
 
     private static BodyFigures female() {
@@ -56,6 +60,7 @@ final class Chimpanzees {
                 of.takeOff(4.5, 3, 6.5, DERIVED, LEVEL_LEAP + ", rounded up"),
                 of.m("grip-diameter", 0.123, 0.08, 0.20, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.76, 0.5, 1.0, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.24, 0.12, 0.4, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.24, 0.12, 0.4, ASSUMPTION, WALKWAY),
+                of.brachiates(false, ASSUMPTION, SELDOM));
     }
 }

@@ -23,6 +23,8 @@ final class Gibbons {
             "fastest take-off, 8.3 m/s (Channon et al. 2011, doi 10.1098/rsbl.2011.0574, abstract)";
     private static final String LIKE_GIBBON = "by analogy with the white-handed gibbon: ";
 
+    private static final String SWINGS = "the usual way of travel of gibbons and siamangs, from memory";
+
     private Gibbons() {}
 
     static List<BodyFigures> all() {
@@ -42,7 +44,8 @@ final class Gibbons {
                 of.takeOff(8.3, 6, 8.3, PUBLISHED, TAKE_OFF),
                 of.m("grip-diameter", 0.07, 0.05, 0.12, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.56, 0.35, 0.7, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.12, 0.06, 0.25, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.12, 0.06, 0.25, ASSUMPTION, WALKWAY),
+                of.brachiates(true, UNVERIFIED, SWINGS));
     }
 
     private static BodyFigures siamang() {
@@ -58,6 +61,7 @@ final class Gibbons {
                 of.takeOff(8.3, 5, 8.3, ASSUMPTION, LIKE_GIBBON + TAKE_OFF),
                 of.m("grip-diameter", 0.09, 0.06, 0.15, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.60, 0.4, 0.75, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.15, 0.08, 0.3, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.15, 0.08, 0.3, ASSUMPTION, WALKWAY),
+                of.brachiates(true, UNVERIFIED, SWINGS));
     }
 }

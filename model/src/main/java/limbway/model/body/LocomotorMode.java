@@ -11,7 +11,17 @@ public enum LocomotorMode {
     /** Along or below supports with several limbs on several holds. */
     CLAMBER("clamber", "clamber"),
     /** Across a gap by reaching over and drawing the body after. */
-    BRIDGE("bridge", "bridge");
+    BRIDGE("bridge", "bridge"),
+    /** On two feet along a support too narrow to walk on, with a hand on another above. */
+    BIPEDAL_WALK("bipedal walk", "bipedal"),
+    /** Hand over hand below a support or a mesh, the body swinging between holds. */
+    BRACHIATE("brachiate", "brachiate"),
+    /** Across a gap by swinging the support that carries the animal until the far side is within reach. */
+    SWAY("sway", "sway"),
+    /** Across a gap through the air, from a push of the limbs. */
+    LEAP("leap", "leap"),
+    /** Down by letting go. */
+    DROP("drop", "drop");
 
     private final String word;
     private final String part;
@@ -33,7 +43,7 @@ public enum LocomotorMode {
     /**
      * The part of an energy sum that this mode is booked under.
      *
-     * @return one lower-case word: level, climb, descent, clamber or bridge
+     * @return one lower-case word, another for each mode
      */
     public String part() {
         return part;

@@ -32,6 +32,10 @@ final class Orangutans {
     private static final String SHORT_LEAP = "lighter animals cross gaps large for their size (Chappell et al. 2015, "
             + "doi 10.1371/journal.pone.0130291, abstract); the metres are this project's";
 
+    private static final String ORTHOGRADE =
+            "suspended orangutans clamber with feet and hands; arm-swinging is rare (Thorpe and Crompton 2006, doi "
+                    + "10.1002/ajpa.20422, rank order from memory)";
+
     private Orangutans() {}
 
     static List<BodyFigures> all() {
@@ -51,7 +55,8 @@ final class Orangutans {
                 of.takeOff(0, 0, 0, ASSUMPTION, NO_LEAP),
                 of.m("grip-diameter", 0.16, 0.10, 0.25, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.96, 0.6, 1.2, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.30, 0.15, 0.5, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.30, 0.15, 0.5, ASSUMPTION, WALKWAY),
+                of.brachiates(false, UNVERIFIED, ORTHOGRADE));
     }
 
     private static BodyFigures unflangedMale() {
@@ -67,7 +72,8 @@ final class Orangutans {
                 of.takeOff(2.3, 1.5, 3.2, DERIVED, LEVEL_LEAP + ", rounded up"),
                 of.m("grip-diameter", 0.138, 0.09, 0.22, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.82, 0.5, 1.05, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.27, 0.13, 0.45, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.27, 0.13, 0.45, ASSUMPTION, WALKWAY),
+                of.brachiates(false, UNVERIFIED, ORTHOGRADE));
     }
 
     private static BodyFigures adultFemale() {
@@ -83,7 +89,8 @@ final class Orangutans {
                 of.takeOff(0, 0, 0, ASSUMPTION, NO_LEAP),
                 of.m("grip-diameter", 0.125, 0.08, 0.20, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.76, 0.5, 1.0, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.25, 0.12, 0.4, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.25, 0.12, 0.4, ASSUMPTION, WALKWAY),
+                of.brachiates(false, UNVERIFIED, ORTHOGRADE));
     }
 
     private static BodyFigures adolescent() {
@@ -99,7 +106,8 @@ final class Orangutans {
                 of.takeOff(3.2, 2, 4.5, DERIVED, LEVEL_LEAP + ", rounded up"),
                 of.m("grip-diameter", 0.118, 0.08, 0.18, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.72, 0.45, 0.95, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.22, 0.12, 0.4, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.22, 0.12, 0.4, ASSUMPTION, WALKWAY),
+                of.brachiates(false, UNVERIFIED, ORTHOGRADE));
     }
 
     private static BodyFigures juvenile() {
@@ -115,6 +123,7 @@ final class Orangutans {
                 of.takeOff(3.2, 2, 4.5, DERIVED, LEVEL_LEAP + ", rounded up"),
                 of.m("grip-diameter", 0.094, 0.06, 0.14, ASSUMPTION, GRIP),
                 of.m("hug-diameter", 0.56, 0.35, 0.75, ASSUMPTION, HUG),
-                of.m("walkway-diameter", 0.18, 0.1, 0.3, ASSUMPTION, WALKWAY));
+                of.m("walkway-diameter", 0.18, 0.1, 0.3, ASSUMPTION, WALKWAY),
+                of.brachiates(false, UNVERIFIED, ORTHOGRADE));
     }
 }

@@ -27,6 +27,10 @@ record Sheet(String body) {
         return figure("take-off", "m/s", value, low, high, standing, source);
     }
 
+    Parameter brachiates(boolean does, Standing standing, String source) {
+        return figure("brachiates", "1", does ? 1 : 0, 0, 1, standing, source);
+    }
+
     private Parameter figure(
             String key, String unit, double value, double low, double high, Standing standing, String source) {
         String article = "aeiou".indexOf(body.charAt(0)) < 0 ? "a " : "an ";

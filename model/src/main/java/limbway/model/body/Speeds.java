@@ -6,12 +6,14 @@ package limbway.model.body;
  * @param walkMPerS on the ground, platforms and broad beams [m/s]
  * @param climbMPerS up a steep support [m/s]
  * @param descendMPerS down a steep support [m/s]
- * @param clamberMPerS along other supports and across gaps [m/s]
+ * @param clamberMPerS along other supports, on panels and across gaps [m/s]
+ * @param brachiateMPerS hand over hand below supports [m/s]
  */
-public record Speeds(double walkMPerS, double climbMPerS, double descendMPerS, double clamberMPerS) {
+public record Speeds(
+        double walkMPerS, double climbMPerS, double descendMPerS, double clamberMPerS, double brachiateMPerS) {
 
     /**
-     * Speed in one locomotor mode.
+     * Speed in one locomotor mode; a sway, leap or drop takes the time that its mechanics need, not this.
      *
      * @param mode the mode
      * @return speed [m/s]
@@ -21,7 +23,8 @@ public record Speeds(double walkMPerS, double climbMPerS, double descendMPerS, d
             case QUADRUPEDAL_WALK -> walkMPerS;
             case VERTICAL_CLIMB -> climbMPerS;
             case VERTICAL_DESCENT -> descendMPerS;
-            case CLAMBER, BRIDGE -> clamberMPerS;
+            case CLAMBER, BRIDGE, BIPEDAL_WALK, SWAY, LEAP, DROP -> clamberMPerS;
+            case BRACHIATE -> brachiateMPerS;
         };
     }
 }

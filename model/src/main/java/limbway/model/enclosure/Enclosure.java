@@ -7,9 +7,11 @@ import java.util.List;
  *
  * @param site where on Earth
  * @param ground what can be walked on
- * @param supports poles, beams, ropes, trunks
- * @param platforms level decks
+ * @param supports poles, beams, branches, ropes, trunks, ladders
+ * @param platforms level decks and hammocks
  * @param crowns branches of trees
+ * @param panels climbable mesh and nets
+ * @param bounds what stops an animal
  * @param resources what the animals go to
  */
 public record Enclosure(
@@ -18,6 +20,8 @@ public record Enclosure(
         List<Support> supports,
         List<Platform> platforms,
         List<Crown> crowns,
+        List<Panel> panels,
+        Bounds bounds,
         List<Resource> resources) {
 
     /** Keeps copies of the lists. */
@@ -25,7 +29,28 @@ public record Enclosure(
         supports = List.copyOf(supports);
         platforms = List.copyOf(platforms);
         crowns = List.copyOf(crowns);
+        panels = List.copyOf(panels);
         resources = List.copyOf(resources);
+    }
+
+    /**
+     * An enclosure without panels, barriers, wire and doors.
+     *
+     * @param site where on Earth
+     * @param ground what can be walked on
+     * @param supports poles, beams, branches, ropes, trunks, ladders
+     * @param platforms level decks and hammocks
+     * @param crowns branches of trees
+     * @param resources what the animals go to
+     */
+    public Enclosure(
+            Site site,
+            Ground ground,
+            List<Support> supports,
+            List<Platform> platforms,
+            List<Crown> crowns,
+            List<Resource> resources) {
+        this(site, ground, supports, platforms, crowns, List.of(), Bounds.NONE, resources);
     }
 
     /**
@@ -35,6 +60,26 @@ public record Enclosure(
      * @return a copy
      */
     public Enclosure withSupports(List<Support> others) {
-        return new Enclosure(site, ground, others, platforms, crowns, resources);
+        return new Enclosure(site, ground, others, platforms, crowns, panels, bounds, resources);
+    }
+
+    /**
+     * The same enclosure with other panels.
+     *
+     * @param others panels to use instead
+     * @return a copy
+     */
+    public Enclosure withPanels(List<Panel> others) {
+        return new Enclosure(site, ground, supports, platforms, crowns, others, bounds, resources);
+    }
+
+    /**
+     * The same enclosure with other bounds.
+     *
+     * @param others barriers, wire and doors to use instead
+     * @return a copy
+     */
+    public Enclosure withBounds(Bounds others) {
+        return new Enclosure(site, ground, supports, platforms, crowns, panels, others, resources);
     }
 }

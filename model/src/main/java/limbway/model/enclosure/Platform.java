@@ -2,6 +2,7 @@ package limbway.model.enclosure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
@@ -14,11 +15,24 @@ import limbway.model.geometry.Segment;
  * @param id name, unique within the enclosure
  * @param outline its edge, in plan
  * @param zM height of its surface [m], 0 or more
+ * @param kind a rigid deck or a hammock
+ * @param bearsKg heaviest load allowed on it [kg], above 0; empty where none was stated
  */
-public record Platform(String id, Outline outline, double zM) {
+public record Platform(String id, Outline outline, double zM, PlatformKind kind, OptionalDouble bearsKg) {
 
     /** Heights and places closer than this are the same. */
     private static final double SAME_HEIGHT_M = 1e-6;
+
+    /**
+     * A rigid deck without a stated load.
+     *
+     * @param id name, unique within the enclosure
+     * @param outline its edge, in plan
+     * @param zM height of its surface [m], 0 or more
+     */
+    public Platform(String id, Outline outline, double zM) {
+        this(id, outline, zM, PlatformKind.DECK, OptionalDouble.empty());
+    }
 
     /**
      * The middle of the deck: the mean of its corners.

@@ -6,10 +6,14 @@ public enum SupportKind {
     POLE("pole"),
     /** A stiff member between two places: log, beam, bar. */
     BEAM("beam"),
+    /** A limb built in or grown at its first end and free at the other. */
+    BRANCH("branch"),
     /** A rope or hose between two places, hanging in its own sag. */
     ROPE("rope"),
     /** The stem of a tree, rooted in the ground. */
-    TRUNK("trunk");
+    TRUNK("trunk"),
+    /** Two rails with rungs; what is gripped is a rung. */
+    LADDER("ladder");
 
     private final String word;
 

@@ -1,5 +1,6 @@
 package limbway.model.energy;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.parameter.Parameter;
@@ -10,9 +11,20 @@ import limbway.model.parameter.Standing;
  *
  * @param clamberMultiplier cost of clambering over walking the same level distance
  * @param bridgeMultiplier cost of bridging a gap over walking the same level distance
+ * @param swingMultiplier cost of arm-swinging over walking the same level distance
  * @param dailyOverResting daily expenditure over resting expenditure
+ * @param compliance what it costs that supports give way
+ * @param sway how poles are swung
+ * @param leap how gaps are leaped and drops taken
  */
-public record EnergySettings(double clamberMultiplier, double bridgeMultiplier, double dailyOverResting) {
+public record EnergySettings(
+        double clamberMultiplier,
+        double bridgeMultiplier,
+        double swingMultiplier,
+        double dailyOverResting,
+        ComplianceSettings compliance,
+        SwaySettings sway,
+        LeapSettings leap) {
 
     /**
      * The defaults.
@@ -20,15 +32,30 @@ public record EnergySettings(double clamberMultiplier, double bridgeMultiplier, 
      * @return settings with every parameter at its default
      */
     public static EnergySettings standard() {
-        return new EnergySettings(2.0, 2.0, 1.6);
+        return new EnergySettings(
+                2.0,
+                2.0,
+                SwingCost.MULTIPLIER.value(),
+                1.6,
+                ComplianceSettings.standard(),
+                SwaySettings.standard(),
+                LeapSettings.standard());
     }
 
     /**
      * The settings as parameters.
      *
-     * @return one parameter for each component
+     * @return the multipliers, then those of compliance, sway and leap
      */
     public List<Parameter> parameters() {
+        List<Parameter> all = new ArrayList<>(multipliers());
+        all.addAll(compliance.parameters());
+        all.addAll(sway.parameters());
+        all.addAll(leap.parameters());
+        return all;
+    }
+
+    private List<Parameter> multipliers() {
         return List.of(
                 new Parameter(
                         "energy.clamber-multiplier",
@@ -49,6 +76,7 @@ public record EnergySettings(double clamberMultiplier, double bridgeMultiplier, 
                         4,
                         Standing.ASSUMPTION,
                         "taken as clambering; no measurement was found"),
+                SwingCost.MULTIPLIER.withValue(swingMultiplier),
                 new Parameter(
                         "energy.daily-over-resting",
                         "daily expenditure over resting expenditure",

@@ -43,6 +43,11 @@ public final class ModeCost {
             case VERTICAL_CLIMB, VERTICAL_DESCENT, CLAMBER ->
                 alongJPerM(massKg, settings.clamberMultiplier(), slopeDeg);
             case BRIDGE -> reachingJPerM(massKg, settings.bridgeMultiplier(), slopeDeg);
+            case BIPEDAL_WALK -> massKg * InclineCost.jPerKgM(massKg, slopeDeg);
+            case BRACHIATE -> SwingCost.jPerM(massKg, settings.swingMultiplier(), slopeDeg);
+            case SWAY, LEAP, DROP ->
+                throw new IllegalArgumentException(
+                        "mode cost: mode = " + mode.word() + ", allowed modes paid by the metre");
         };
     }
 

@@ -42,7 +42,7 @@ final class Canopy {
             widestM = Math.max(widestM, crown.radiusM());
         }
         if (!axes.isEmpty()) {
-            SegmentGrid.forEachNearPair(axes, 2 * widestM + draft.settings().widestGapM(), this::connectNeighbours);
+            SegmentGrid.forEachNearPair(axes, 2 * widestM + draft.widestGapM(), this::connectNeighbours);
         }
     }
 
@@ -96,7 +96,7 @@ final class Canopy {
         double highM = Math.min(a.topZM(), b.topZM());
         double stepM = Math.max(0, lowM - highM);
         double openM = Math.max(0, apartM - a.radiusM() - b.radiusM());
-        if (apartM == 0 || StrictMath.hypot(stepM, openM) > draft.settings().widestGapM()) {
+        if (apartM == 0 || StrictMath.hypot(stepM, openM) > draft.widestGapM()) {
             return;
         }
         double middleZM = (lowM + highM) / 2;

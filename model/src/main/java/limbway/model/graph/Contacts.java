@@ -26,7 +26,7 @@ final class Contacts {
                 draft.pieces().stream().mapToDouble(Piece::radiusM).max().orElse(0);
         SegmentGrid.forEachNearPair(
                 draft.pieces().stream().map(Piece::line).toList(),
-                draft.settings().widestGapM() + 2 * thickestM,
+                draft.widestGapM() + 2 * thickestM,
                 contacts::connect);
     }
 
@@ -37,7 +37,7 @@ final class Contacts {
             return;
         }
         ClosestApproach closest = ClosestApproach.of(a.line(), b.line());
-        if (closest.distanceM() - a.radiusM() - b.radiusM() > draft.settings().widestGapM()) {
+        if (closest.distanceM() - a.radiusM() - b.radiusM() > draft.widestGapM()) {
             return;
         }
         join(first, closest.shareOnFirst(), second, closest.shareOnSecond());
@@ -57,7 +57,7 @@ final class Contacts {
         double radiiM =
                 draft.pieces().get(first).radiusM() + draft.pieces().get(second).radiusM();
         double leastM = other.distanceM(line.at(nearestShare));
-        for (double reachM : draft.settings().reachesM()) {
+        for (double reachM : draft.reachesM()) {
             if (leastM <= reachM + radiiM) {
                 for (double share : ReachLimit.shares(line, other, nearestShare, reachM + radiiM)) {
                     join(first, share, second, other.nearestShare(line.at(share)));

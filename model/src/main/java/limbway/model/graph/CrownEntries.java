@@ -41,7 +41,7 @@ final class CrownEntries {
         UprightCylinder space = crowns().get(c).space();
         for (int i = 0; i < draft.pieces().size(); i++) {
             Piece piece = draft.pieces().get(i);
-            double limitM = space.radiusM() + draft.settings().widestGapM() + piece.radiusM();
+            double limitM = space.radiusM() + draft.widestGapM() + piece.radiusM();
             if (piece.stock().kind() == SupportKind.TRUNK
                     || ClosestApproach.of(piece.line(), space.axis()).distanceM() > limitM) {
                 continue;
@@ -56,7 +56,7 @@ final class CrownEntries {
             for (double share : draft.ownShares(i)) {
                 enterFrom(c, i, share);
             }
-            for (double reachM : draft.settings().reachesM()) {
+            for (double reachM : draft.reachesM()) {
                 for (double share : ReachLimit.shares(
                         s -> space.distanceM(piece.line().at(s)), nearest, reachM + piece.radiusM())) {
                     enterFrom(c, i, share);
@@ -90,7 +90,7 @@ final class CrownEntries {
                 for (double share : Piece.evenShares(edge, draft.settings().holdSpacingM())) {
                     enterFromDeck(c, p, edge.at(share));
                 }
-                for (double reachM : draft.settings().reachesM()) {
+                for (double reachM : draft.reachesM()) {
                     for (double share : ReachLimit.shares(s -> space.distanceM(edge.at(s)), nearest, reachM)) {
                         enterFromDeck(c, p, edge.at(share));
                     }

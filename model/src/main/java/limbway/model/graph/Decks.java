@@ -90,7 +90,7 @@ final class Decks {
         for (Segment edge : platform.edges()) {
             ClosestApproach closest = ClosestApproach.of(piece.line(), edge);
             join(p, i, closest.shareOnFirst(), edge.at(closest.shareOnSecond()));
-            for (double reachM : draft.settings().reachesM()) {
+            for (double reachM : draft.reachesM()) {
                 double limitM = reachM + piece.radiusM();
                 for (double share : ReachLimit.shares(
                         s -> platform.nearestTo(piece.line().at(s))
@@ -138,7 +138,7 @@ final class Decks {
     private void connectDecks(int p, int q) {
         Platform one = platforms.get(p);
         Platform other = platforms.get(q);
-        if (Math.abs(one.zM() - other.zM()) > draft.settings().widestGapM()) {
+        if (Math.abs(one.zM() - other.zM()) > draft.widestGapM()) {
             return;
         }
         for (Segment edge : one.edges()) {
@@ -148,7 +148,7 @@ final class Decks {
             for (Segment otherEdge : other.edges()) {
                 ClosestApproach closest = ClosestApproach.of(edge, otherEdge);
                 joinDecks(p, edge.at(closest.shareOnFirst()), q);
-                for (double reachM : draft.settings().reachesM()) {
+                for (double reachM : draft.reachesM()) {
                     for (double share :
                             ReachLimit.shares(s -> otherEdge.distanceM(edge.at(s)), closest.shareOnFirst(), reachM)) {
                         joinDecks(p, edge.at(share), q);

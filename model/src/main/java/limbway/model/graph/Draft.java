@@ -17,6 +17,8 @@ final class Draft {
 
     private final Enclosure enclosure;
     private final GraphSettings settings;
+    private final List<Double> reachesM;
+    private final double widestGapM;
     private final HoldTable holds = new HoldTable();
     private final MoveList moves;
     private final List<Piece> pieces;
@@ -27,6 +29,8 @@ final class Draft {
     Draft(Enclosure enclosure, GraphSettings settings) {
         this.enclosure = enclosure;
         this.settings = settings;
+        this.reachesM = settings.reachesM();
+        this.widestGapM = settings.widestGapM();
         this.moves = new MoveList(holds, enclosure.platforms());
         this.pieces = Pieces.of(enclosure.supports());
         for (int i = 0; i < pieces.size(); i++) {
@@ -56,6 +60,16 @@ final class Draft {
 
     GraphSettings settings() {
         return settings;
+    }
+
+    /** How far the bodies reach, ascending. */
+    List<Double> reachesM() {
+        return reachesM;
+    }
+
+    /** The longest reach. */
+    double widestGapM() {
+        return widestGapM;
     }
 
     HoldTable holds() {
@@ -117,6 +131,6 @@ final class Draft {
 
     /** Whether a gap between two places can be crossed by the longest reach, given the radii of what is held. */
     boolean within(Point a, Point b, double radiiM) {
-        return a.distanceM(b) - radiiM <= settings.widestGapM() + REACH_SLACK_M;
+        return a.distanceM(b) - radiiM <= widestGapM + REACH_SLACK_M;
     }
 }

@@ -1,20 +1,26 @@
 package limbway.model.graph;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 import limbway.model.body.Body;
+import limbway.model.energy.Elasticities;
+import limbway.model.energy.EnergySettings;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 
 /**
- * How finely an enclosure is compiled.
+ * How finely an enclosure is compiled, and for whom.
  *
  * @param holdSpacingM greatest distance between two holds along a support [m], above 0
- * @param reachesM how far the bodies that will use the graph reach [m], ascending, at least one, each above 0
+ * @param bodies who will use the graph, at least one; no gap gets a move that none of them could cross
  * @param useReachM how far from a resource a hold may be to use it [m]
+ * @param energy bounds the sways, leaps and drops that get a move
+ * @param elasticities how the materials bend
  */
-public record GraphSettings(double holdSpacingM, List<Double> reachesM, double useReachM) {
+public record GraphSettings(
+        double holdSpacingM, List<Body> bodies, double useReachM, EnergySettings energy, Elasticities elasticities) {
 
     /** Default distance between holds [m]. */
     public static final double HOLD_SPACING_M = 0.25;
@@ -23,7 +29,7 @@ public record GraphSettings(double holdSpacingM, List<Double> reachesM, double u
     public static final double USE_REACH_M = 0.6;
 
     /**
-     * Checks that all lengths are above 0.
+     * Checks that all lengths are above 0 and that there is a body.
      *
      * @throws IllegalArgumentException naming the setting
      */
@@ -31,9 +37,9 @@ public record GraphSettings(double holdSpacingM, List<Double> reachesM, double u
         if (!(holdSpacingM > 0)) {
             throw new IllegalArgumentException("graph: holdSpacingM = " + holdSpacingM + ", allowed above 0");
         }
-        reachesM = List.copyOf(reachesM);
-        if (reachesM.isEmpty() || !(reachesM.get(0) > 0)) {
-            throw new IllegalArgumentException("graph: reachesM = " + reachesM + ", allowed one or more above 0");
+        bodies = List.copyOf(bodies);
+        if (bodies.isEmpty()) {
+            throw new IllegalArgumentException("graph: bodies = [], allowed one or more");
         }
         if (!(useReachM > 0)) {
             throw new IllegalArgumentException("graph: useReachM = " + useReachM + ", allowed above 0");
@@ -47,12 +53,8 @@ public record GraphSettings(double holdSpacingM, List<Double> reachesM, double u
      * @return settings
      */
     public static GraphSettings forBodies(List<Body> bodies) {
-        List<Double> reachesM = bodies.stream()
-                .flatMap(body -> Stream.of(body.gapReachM(), body.overheadReachM()))
-                .distinct()
-                .sorted()
-                .toList();
-        return new GraphSettings(HOLD_SPACING_M, reachesM, USE_REACH_M);
+        return new GraphSettings(
+                HOLD_SPACING_M, bodies, USE_REACH_M, EnergySettings.standard(), Elasticities.standard());
     }
 
     /**
@@ -62,24 +64,43 @@ public record GraphSettings(double holdSpacingM, List<Double> reachesM, double u
      * @return a copy
      */
     public GraphSettings withHoldSpacing(double spacingM) {
-        return new GraphSettings(spacingM, reachesM, useReachM);
+        return new GraphSettings(spacingM, bodies, useReachM, energy, elasticities);
     }
 
     /**
-     * Widest gap that gets a move.
+     * How far the bodies reach, across and overhead.
+     *
+     * @return reaches [m], ascending, each once
+     */
+    public List<Double> reachesM() {
+        return bodies.stream()
+                .flatMap(body -> Stream.of(body.gapReachM(), body.overheadReachM()))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /**
+     * Widest gap that is crossed by reaching.
      *
      * @return the longest reach [m]
      */
     public double widestGapM() {
-        return reachesM.get(reachesM.size() - 1);
+        return reachesM().get(reachesM().size() - 1);
     }
 
     /**
      * The settings as parameters.
      *
-     * @return spacing and use reach; the reaches follow from the bodies
+     * @return spacing, use reach and how materials bend; the reaches follow from the bodies
      */
     public List<Parameter> parameters() {
+        List<Parameter> all = new ArrayList<>(fineness());
+        all.addAll(elasticities.parameters());
+        return all;
+    }
+
+    private List<Parameter> fineness() {
         return List.of(
                 new Parameter(
                         "graph.hold-spacing",

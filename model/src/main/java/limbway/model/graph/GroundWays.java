@@ -59,7 +59,7 @@ final class GroundWays {
         }
         for (int c = 0; c < draft.enclosure().crowns().size(); c++) {
             Crown crown = draft.enclosure().crowns().get(c);
-            if (crown.baseZM() <= draft.settings().widestGapM()) {
+            if (crown.baseZM() <= draft.widestGapM()) {
                 Point low = crown.foot().atHeight(crown.baseZM());
                 connectBelow(canopy.holdIn(c, low), Carrier.BRANCHES, 0);
             }
@@ -104,7 +104,7 @@ final class GroundWays {
 
     private void connectAtReachLimits(int i, Piece piece) {
         double lowestShare = piece.lowerEnd().equals(piece.line().a()) ? 0 : 1;
-        for (double reachM : draft.settings().reachesM()) {
+        for (double reachM : draft.reachesM()) {
             for (double share :
                     ReachLimit.shares(s -> piece.line().at(s).zM(), lowestShare, reachM + piece.radiusM())) {
                 connectBelow(draft.holdOn(i, share), draft.carrier(i), piece.radiusM());
@@ -114,7 +114,7 @@ final class GroundWays {
 
     private void connectBelow(int hold, Carrier carrier, double radiusM) {
         Point place = draft.holds().place(hold);
-        if (!covers(place) || place.zM() - radiusM > draft.settings().widestGapM()) {
+        if (!covers(place) || place.zM() - radiusM > draft.widestGapM()) {
             return;
         }
         if (draft.holds().onGround(hold)) {
@@ -126,7 +126,7 @@ final class GroundWays {
 
     private void connectPlatform(Decks decks, int p) {
         Platform platform = draft.enclosure().platforms().get(p);
-        if (platform.zM() > draft.settings().widestGapM()) {
+        if (platform.zM() > draft.widestGapM()) {
             return;
         }
         for (Segment edge : platform.edges()) {

@@ -74,6 +74,7 @@ final class MovePrices {
                 canUse(first)
                         && canUse(second)
                         && moves.gapM[m] <= reachM(first, second, slopeDeg) + Draft.REACH_SLACK_M;
+            case BIPEDAL_WALK, BRACHIATE, SWAY, LEAP, DROP -> false;
         };
     }
 

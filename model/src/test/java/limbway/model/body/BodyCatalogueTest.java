@@ -108,6 +108,7 @@ class BodyCatalogueTest {
                         mother.gripDiameterM(),
                         mother.hugDiameterM(),
                         mother.walkwayDiameterM(),
+                        mother.brachiates(),
                         mother.speeds()));
     }
 
@@ -116,7 +117,19 @@ class BodyCatalogueTest {
         var thrown = assertThrows(
                 IllegalArgumentException.class,
                 () -> new Body(
-                        "x", 1, 1, 1, 1, 1, 2, 0, 1, 1, 1, body("siamang").speeds()));
+                        "x",
+                        1,
+                        1,
+                        1,
+                        1,
+                        1,
+                        2,
+                        0,
+                        1,
+                        1,
+                        1,
+                        false,
+                        body("siamang").speeds()));
         assertEquals(
                 "body \"x\": leapM = 2.0, takeOffMPerS = 0.0, allowed both 0 or both above 0", thrown.getMessage());
     }
@@ -126,7 +139,7 @@ class BodyCatalogueTest {
         List<Parameter> figures = bodies.parameters().stream()
                 .filter(parameter -> parameter.name().startsWith("body."))
                 .toList();
-        assertEquals(10 * bodies.names().size(), figures.size());
+        assertEquals(11 * bodies.names().size(), figures.size());
         assertTrue(figures.stream().noneMatch(parameter -> parameter.source().isBlank()));
     }
 }

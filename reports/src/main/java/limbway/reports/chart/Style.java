@@ -80,6 +80,11 @@ final class Style {
             case CLAMBER -> new Color(0x5D, 0xC8, 0x63);
             case VERTICAL_CLIMB -> new Color(0x3B, 0x52, 0x8B);
             case BRIDGE -> new Color(0x44, 0x01, 0x54);
+            case BIPEDAL_WALK -> new Color(0xB8, 0xDE, 0x29);
+            case BRACHIATE -> new Color(0x29, 0xAF, 0x7F);
+            case SWAY -> new Color(0x48, 0x21, 0x73);
+            case LEAP -> new Color(0xDC, 0xE3, 0x19);
+            case DROP -> new Color(0x2D, 0x70, 0x8E);
         };
     }
 

@@ -12,7 +12,12 @@ public final class PartText {
             LocomotorMode.QUADRUPEDAL_WALK,
             LocomotorMode.VERTICAL_CLIMB,
             LocomotorMode.CLAMBER,
-            LocomotorMode.BRIDGE);
+            LocomotorMode.BRIDGE,
+            LocomotorMode.BIPEDAL_WALK,
+            LocomotorMode.BRACHIATE,
+            LocomotorMode.SWAY,
+            LocomotorMode.LEAP,
+            LocomotorMode.DROP);
 
     private PartText() {}
 
@@ -38,6 +43,11 @@ public final class PartText {
             case VERTICAL_CLIMB -> "up";
             case CLAMBER -> "clambering";
             case BRIDGE -> "bridging";
+            case BIPEDAL_WALK -> "on two feet";
+            case BRACHIATE -> "swinging by the arms";
+            case SWAY -> "swaying";
+            case LEAP -> "leaping";
+            case DROP -> "dropping";
         };
     }
 
@@ -54,6 +64,11 @@ public final class PartText {
             case VERTICAL_CLIMB -> "climbing up";
             case CLAMBER -> "clambering";
             case BRIDGE -> "bridging gaps";
+            case BIPEDAL_WALK -> "walking on two feet";
+            case BRACHIATE -> "swinging by the arms";
+            case SWAY -> "swaying poles";
+            case LEAP -> "leaping";
+            case DROP -> "dropping";
         };
     }
 }

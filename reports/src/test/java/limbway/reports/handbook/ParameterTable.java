@@ -7,12 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 import limbway.model.body.BodyCatalogue;
-import limbway.model.energy.ComplianceSettings;
-import limbway.model.energy.Elasticities;
 import limbway.model.energy.EnergySettings;
-import limbway.model.energy.LeapSettings;
-import limbway.model.energy.SwaySettings;
-import limbway.model.energy.SwingCost;
 import limbway.model.graph.GraphSettings;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
@@ -48,17 +43,12 @@ final class ParameterTable {
 
     private ParameterTable() {}
 
-    /** Every parameter that a run can list, and those of crossings that no move uses yet, at its default. */
+    /** Every parameter that a run can list, at its default. */
     static List<Parameter> parameters() {
         BodyCatalogue bodies = BodyCatalogue.standard();
         List<Parameter> all = new ArrayList<>(bodies.parameters());
         all.add(AnimalReader.INFANT_MASS);
         all.addAll(EnergySettings.standard().parameters());
-        all.add(SwingCost.MULTIPLIER);
-        all.addAll(ComplianceSettings.standard().parameters());
-        all.addAll(SwaySettings.standard().parameters());
-        all.addAll(LeapSettings.standard().parameters());
-        all.addAll(Elasticities.standard().parameters());
         all.addAll(GraphSettings.forBodies(List.of(bodies.find("adult female").orElseThrow()))
                 .parameters());
         all.addAll(ChoiceSharpness.standard().parameters());
