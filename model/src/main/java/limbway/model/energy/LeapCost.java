@@ -64,6 +64,23 @@ public final class LeapCost {
     }
 
     /**
+     * Returns how far the support that is left sinks under the push.
+     *
+     * @param body who leaps
+     * @param gapM level part of the gap [m], above 0
+     * @param riseM height of landing above take-off [m], negative for a drop
+     * @param stiffnessNPerM stiffness of the support that is left [N/m], above 0; infinite for a rigid one
+     * @return deflection [m], 0 on a rigid support
+     */
+    public double sinkM(Body body, double gapM, double riseM, double stiffnessNPerM) {
+        double speedMPerS = Ballistics.speedAtAngleMPerS(gapM, riseM, settings.angleDeg());
+        if (Double.isInfinite(stiffnessNPerM) || Double.isInfinite(speedMPerS)) {
+            return 0;
+        }
+        return pushOffN(kineticJ(body.massKg(), speedMPerS), body.massKg(), settings.pushOffM()) / stiffnessNPerM;
+    }
+
+    /**
      * Returns the energy of motion at take-off.
      *
      * @param massKg mass that moves [kg], above 0

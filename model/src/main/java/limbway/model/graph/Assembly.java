@@ -27,7 +27,11 @@ final class Assembly {
             numberedUse.add(list.stream().mapToInt(h -> number[h]).sorted().toArray());
         }
         return new RouteGraph(
-                holds, arrays(draft.moves(), number), draft.enclosure().resources(), numberedUse);
+                holds,
+                arrays(draft.moves(), number),
+                draft.enclosure().resources(),
+                draft.enclosure().bounds().doors(),
+                numberedUse);
     }
 
     private static MoveArrays arrays(MoveList list, int[] number) {
@@ -41,6 +45,8 @@ final class Assembly {
             arrays.gapM[m] = list.gapM(found);
             arrays.firstCarrier[m] = list.firstCarrier(found);
             arrays.secondCarrier[m] = list.secondCarrier(found);
+            arrays.stiffnessNPerM[m] = list.stiffnessNPerM(found);
+            arrays.door[m] = list.door(found);
         }
         arrays.index();
         return arrays;

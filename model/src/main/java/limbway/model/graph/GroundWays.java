@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Obstacle;
@@ -27,15 +26,18 @@ final class GroundWays {
     private static final int EXACT_PLACES = 1500;
 
     private final Draft draft;
+    private final GroundClosures closures;
     private final OpenPlan plan;
     private final Set<Integer> places = new LinkedHashSet<>();
 
     GroundWays(Draft draft) {
         this.draft = draft;
         Ground ground = draft.enclosure().ground();
+        this.closures = new GroundClosures(draft.enclosure());
         this.plan = new OpenPlan(
                 ground.outline(),
-                ground.obstacles().stream().map(Obstacle::outline).toList());
+                ground.obstacles().stream().map(Obstacle::outline).toList(),
+                closures.holes());
         for (Corner turn : plan.turns()) {
             places.add(draft.holds().at(turn.atHeight(0), NAME));
         }
@@ -47,7 +49,7 @@ final class GroundWays {
             for (double share : draft.ownShares(i)) {
                 Point place = piece.line().at(share);
                 if (!piece.isSteep() || place.equals(piece.lowerEnd())) {
-                    connectBelow(draft.holdOn(i, share), draft.carrier(i), piece.radiusM());
+                    connectBelow(draft.grip(i, share));
                 }
             }
             if (!piece.isSteep()) {
@@ -61,13 +63,18 @@ final class GroundWays {
             Crown crown = draft.enclosure().crowns().get(c);
             if (crown.baseZM() <= draft.widestGapM()) {
                 Point low = crown.foot().atHeight(crown.baseZM());
-                connectBelow(canopy.holdIn(c, low), Carrier.BRANCHES, 0);
+                connectBelow(draft.branch(canopy.holdIn(c, low)));
             }
         }
     }
 
     boolean covers(Point p) {
         return plan.covers(p.xM(), p.yM());
+    }
+
+    /** Height of a place above the ground [m]. */
+    double heightM(Point p) {
+        return p.zM() - draft.enclosure().ground().terrain().heightM(p.xM(), p.yM());
     }
 
     int holdAt(Point p) {
@@ -98,7 +105,10 @@ final class GroundWays {
 
     private void walkIfSeen(int[] holds, List<Point> points, int i, int j) {
         if (plan.sees(points.get(i), points.get(j))) {
-            draft.moves().along(holds[i], holds[j], LocomotorMode.QUADRUPEDAL_WALK, true, Carrier.SURFACE);
+            int door = closures.doorOf(points.get(i), points.get(j));
+            if (door != Obstructions.BLOCKED) {
+                draft.moves().walk(holds[i], holds[j], door);
+            }
         }
     }
 
@@ -107,20 +117,20 @@ final class GroundWays {
         for (double reachM : draft.reachesM()) {
             for (double share :
                     ReachLimit.shares(s -> piece.line().at(s).zM(), lowestShare, reachM + piece.radiusM())) {
-                connectBelow(draft.holdOn(i, share), draft.carrier(i), piece.radiusM());
+                connectBelow(draft.grip(i, share));
             }
         }
     }
 
-    private void connectBelow(int hold, Carrier carrier, double radiusM) {
-        Point place = draft.holds().place(hold);
-        if (!covers(place) || place.zM() - radiusM > draft.widestGapM()) {
+    void connectBelow(Grip above) {
+        Point place = draft.holds().place(above.hold());
+        if (!covers(place) || place.zM() - above.radiusM() > draft.widestGapM()) {
             return;
         }
-        if (draft.holds().onGround(hold)) {
-            places.add(hold);
+        if (draft.holds().onGround(above.hold())) {
+            places.add(above.hold());
         } else {
-            draft.moves().over(holdAt(place), Carrier.SURFACE, hold, carrier, radiusM);
+            draft.moves().over(Grip.rigid(holdAt(place), Carrier.SURFACE), above);
         }
     }
 
@@ -133,7 +143,7 @@ final class GroundWays {
             int steps = (int) Math.ceil(edge.lengthM() / draft.settings().holdSpacingM());
             for (int k = 0; k < steps; k++) {
                 Point place = edge.at((double) k / steps);
-                connectBelow(decks.holdAt(p, place), Carrier.SURFACE, 0);
+                connectBelow(decks.grip(p, place));
             }
         }
     }

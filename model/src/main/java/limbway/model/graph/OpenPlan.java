@@ -34,10 +34,14 @@ final class OpenPlan {
     private final List<Corner> turns = new ArrayList<>();
 
     OpenPlan(Outline outline, List<Outline> holes) {
-        everythingSeen = holes.isEmpty() && outline.isConvex();
+        this(outline, holes, List.of());
+    }
+
+    OpenPlan(Outline outline, List<Outline> holes, List<Geometry> otherHoles) {
+        everythingSeen = holes.isEmpty() && otherHoles.isEmpty() && outline.isConvex();
         Geometry area = outline.toPolygon();
-        if (!holes.isEmpty()) {
-            List<Geometry> closed = new ArrayList<>();
+        if (!holes.isEmpty() || !otherHoles.isEmpty()) {
+            List<Geometry> closed = new ArrayList<>(otherHoles);
             for (Outline hole : holes) {
                 closed.add(hole.toPolygon());
             }
