@@ -22,7 +22,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Material;
@@ -53,10 +52,11 @@ class SchemaTest {
         return SCHEMA.validate(yaml, InputFormat.YAML);
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"yard.yaml", "forest.yaml"})
-    void everyExampleIsValid(String example) {
-        assertEquals(List.of(), errors(Examples.text(example)));
+    @Test
+    void everyExampleIsValid() {
+        for (String example : Examples.ALL) {
+            assertEquals(List.of(), errors(Examples.text(example)), example);
+        }
     }
 
     @Test
