@@ -170,9 +170,15 @@ class CageTest {
         Door lift = cage.bounds().doors().get(1);
         assertEquals(new Point(6, 10, 1), lift.sill().a());
         assertEquals(List.of(), lift.open());
-        Door always = SmallCage.variant("[{alter: lift, open: always}]").bounds().doors().get(1);
+        Door always = SmallCage.variant("[{alter: lift, open: always}]")
+                .bounds()
+                .doors()
+                .get(1);
         assertTrue(always.isOpenAt(0) && always.isOpenAt(86_399));
-        Door night = SmallCage.variant("[{alter: lift, open: \"20:00-24:00\"}]").bounds().doors().get(1);
+        Door night = SmallCage.variant("[{alter: lift, open: \"20:00-24:00\"}]")
+                .bounds()
+                .doors()
+                .get(1);
         assertTrue(night.isOpenAt(86_399) && !night.isOpenAt(0));
     }
 
@@ -203,8 +209,10 @@ class CageTest {
         assertEquals(
                 List.of("slide", "hole"),
                 changed.bounds().doors().stream().map(Door::id).toList());
-        assertEquals(new Point(4, 0, 0.5), changed.bounds().doors().get(0).sill().a());
-        assertEquals(new Point(20, 3, 0.5), changed.bounds().doors().get(1).sill().a());
+        assertEquals(
+                new Point(4, 0, 0.5), changed.bounds().doors().get(0).sill().a());
+        assertEquals(
+                new Point(20, 3, 0.5), changed.bounds().doors().get(1).sill().a());
         assertEquals(0.02, SmallCage.support(changed, "limb").tipDiameterM());
         List<Point> line = SmallCage.support(changed, "line").axis().points();
         // 5 % of 10 m below height 3

@@ -13,11 +13,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 class TerrainTest {
 
     /** A plane that rises by 0.1 m a metre to the north. */
-    private static final String SLOPE = "heights: {points: [[0, 0, 0], [30, 0, 0], [30, 20, 2], [0, 20, 2]]}\n  obstacles:";
+    private static final String SLOPE =
+            "heights: {points: [[0, 0, 0], [30, 0, 0], [30, 20, 2], [0, 20, 2]]}\n  obstacles:";
 
-    private static final String SLOPING = SmallYard.TEXT
-            .replace("obstacles:", SLOPE)
-            .replace("at: [28, 10, 0]", "at: [28, 10]");
+    private static final String SLOPING =
+            SmallYard.TEXT.replace("obstacles:", SLOPE).replace("at: [28, 10, 0]", "at: [28, 10]");
 
     private static Enclosure base(String text) {
         return Examples.sound(SmallYard.read(text)).study().base().enclosure();
@@ -51,8 +51,9 @@ class TerrainTest {
     @Test
     @Tag("derived")
     void aGridIsReadFromSouthToNorth() {
-        String grid = "heights: {grid: {origin: [0, 0], spacing: 10, rows: [[0, 0, 0, 0], [1, 1, 1, 1], [2, 2, 2, 3]]}}\n"
-                + "  obstacles:";
+        String grid =
+                "heights: {grid: {origin: [0, 0], spacing: 10, rows: [[0, 0, 0, 0], [1, 1, 1, 1], [2, 2, 2, 3]]}}\n"
+                        + "  obstacles:";
         Terrain terrain = base(SLOPING.replace(SLOPE, grid)).ground().terrain();
         assertEquals(12, terrain.triangles().size());
         assertEquals(0.5, terrain.heightM(3, 5), 1e-12);
@@ -69,13 +70,16 @@ class TerrainTest {
 
     @Test
     void heightsThatDoNotReachTheEdgeAreTold() {
-        assertEquals("""
+        assertEquals(
+                """
                 yard.yaml:5:21: heights of the ground do not cover all of it
                   found    corner [30, 0] of the ground lies beyond the outermost heights
                   mend     add heights there, also beyond the edge, or make the ground smaller
 
                 1 problem
-                """, Examples.refusal(SmallYard.read(SLOPING.replace("[30, 0, 0], [30, 20, 2]", "[28, 0, 0], [30, 20, 2]"))));
+                """,
+                Examples.refusal(
+                        SmallYard.read(SLOPING.replace("[30, 0, 0], [30, 20, 2]", "[28, 0, 0], [30, 20, 2]"))));
     }
 
     @Test
@@ -92,7 +96,8 @@ class TerrainTest {
 
     @Test
     void aDeckOrFoodInTheSlopeIsTold() {
-        assertEquals("""
+        assertEquals(
+                """
                 yard.yaml:11:5: platform "deck-1" lies in the ground
                   found    0.425 m below the ground at [14, 18.25, 1.4]
                   mend     put it higher, or move it to where the ground is lower
@@ -102,19 +107,22 @@ class TerrainTest {
                   mend     write [x, y] without a height for a place on the ground
 
                 2 problems
-                """, Examples.refusal(SmallYard.read(SLOPING.replace("on: mast-1 at 5.0", "at: [15, 19, 1.4]")
+                """,
+                Examples.refusal(SmallYard.read(SLOPING.replace("on: mast-1 at 5.0", "at: [15, 19, 1.4]")
                         .replace("at: [28, 10]", "at: [28, 19, 0.5]"))));
     }
 
     @Test
     void twoHeightsOfOnePlaceAndHeightsInOneLineAreTold() {
-        assertEquals("""
+        assertEquals(
+                """
                 yard.yaml:5:45: two heights are given for one place
                   found    0 m and 2 m
                   mend     take one of them out
 
                 1 problem
-                """, Examples.refusal(SmallYard.read(SLOPING.replace("[30, 20, 2], [0, 20, 2]", "[30, 0, 2], [0, 20, 2]"))));
+                """,
+                Examples.refusal(SmallYard.read(SLOPING.replace("[30, 20, 2], [0, 20, 2]", "[30, 0, 2], [0, 20, 2]"))));
         assertEquals(
                 """
                 yard.yaml:5:21: points of the heights lie in one line, seen from above
