@@ -84,9 +84,7 @@ class DocumentationTest {
     void theExamplesOfEntriesAreUnderstood() {
         String stage = SmallYard.TEXT
                 .replace("08:00", "05:00")
-                .replace(
-                        "supports:\n",
-                        """
+                .replace("supports:\n", """
                         panels:
                           - {mesh: side, from: [0, 0], to: [30, 0], top: 2}
                         barriers:

@@ -33,9 +33,9 @@ final class Doorway {
         GeometryFactory factory = new GeometryFactory();
         double alongX = (b.x - a.x) / a.distance(b) * INTO_JAMB_M;
         double alongY = (b.y - a.y) / a.distance(b) * INTO_JAMB_M;
-        this.sill = factory.createLineString(new Coordinate[] {
-            new Coordinate(a.x - alongX, a.y - alongY), new Coordinate(b.x + alongX, b.y + alongY)
-        });
+        this.sill = factory.createLineString(
+                new Coordinate[] {new Coordinate(a.x - alongX, a.y - alongY), new Coordinate(b.x + alongX, b.y + alongY)
+                });
         Coordinate first = new Coordinate(a.x + acrossX, a.y + acrossY);
         this.floor = factory.createPolygon(new Coordinate[] {
             first,

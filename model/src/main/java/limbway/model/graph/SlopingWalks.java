@@ -105,8 +105,8 @@ final class SlopingWalks {
         int last = -1;
         for (int i = 0; i <= steps; i++) {
             double share = (double) i / steps;
-            Point place = draft.groundHeights()
-                    .onGround(new Point(a.x + share * (b.x - a.x), a.y + share * (b.y - a.y), 0));
+            Point place =
+                    draft.groundHeights().onGround(new Point(a.x + share * (b.x - a.x), a.y + share * (b.y - a.y), 0));
             int hold = draft.holds().at(place, GroundWays.NAME);
             for (int face : seam.faces()) {
                 for (FacePlaces beside : partsOfFace.get(face)) {
@@ -136,17 +136,15 @@ final class SlopingWalks {
     }
 
     private void walkWithin(FacePlaces face) {
-        int[] holds = face.seamsOfHold().keySet().stream()
-                .mapToInt(Integer::intValue)
-                .toArray();
+        int[] holds =
+                face.seamsOfHold().keySet().stream().mapToInt(Integer::intValue).toArray();
         List<List<Integer>> seams = List.copyOf(face.seamsOfHold().values());
         List<Point> points = new ArrayList<>();
         for (int hold : holds) {
             points.add(draft.holds().place(hold));
         }
         NearbyPlaces.forEachPair(points, (i, j) -> {
-            if (Collections.disjoint(seams.get(i), seams.get(j))
-                    && face.plan().sees(points.get(i), points.get(j))) {
+            if (Collections.disjoint(seams.get(i), seams.get(j)) && face.plan().sees(points.get(i), points.get(j))) {
                 maker.walk(holds[i], holds[j]);
             }
         });
