@@ -13,12 +13,14 @@ final class Assembly {
     static RouteGraph of(Draft draft, List<List<Integer>> useHolds) {
         int[] number = Numbering.of(draft.holds());
         int count = number.length;
-        HoldArrays holds = new HoldArrays(count);
+        HoldArrays holds =
+                new HoldArrays(count, draft.enclosure().ground().terrain().isLevel());
         for (int h = 0; h < count; h++) {
             Point place = draft.holds().place(h);
             holds.xM[number[h]] = place.xM();
             holds.yM[number[h]] = place.yM();
             holds.zM[number[h]] = place.zM();
+            holds.heightM[number[h]] = draft.holds().heightM(h);
             holds.support[number[h]] = draft.holds().name(h);
             holds.onGround[number[h]] = draft.holds().onGround(h);
         }

@@ -20,7 +20,8 @@ final class Draft {
     private final GraphSettings settings;
     private final List<Double> reachesM;
     private final double widestGapM;
-    private final HoldTable holds = new HoldTable();
+    private final GroundHeights groundHeights;
+    private final HoldTable holds;
     private final Obstructions obstructions;
     private final MoveList moves;
     private final List<Piece> pieces;
@@ -33,6 +34,8 @@ final class Draft {
     Draft(Enclosure enclosure, GraphSettings settings) {
         this.enclosure = enclosure;
         this.settings = settings;
+        this.groundHeights = new GroundHeights(enclosure.ground().terrain());
+        this.holds = new HoldTable(groundHeights);
         this.reachesM = settings.reachesM();
         this.widestGapM = settings.widestGapM();
         this.stiffness = new Stiffness(settings.elasticities());
@@ -87,6 +90,10 @@ final class Draft {
     /** The longest reach. */
     double widestGapM() {
         return widestGapM;
+    }
+
+    GroundHeights groundHeights() {
+        return groundHeights;
     }
 
     HoldTable holds() {

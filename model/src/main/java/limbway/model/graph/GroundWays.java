@@ -1,9 +1,11 @@
 package limbway.model.graph;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Ground;
@@ -22,16 +24,15 @@ final class GroundWays {
 
     static final String NAME = "ground";
 
-    /** With more places on the ground than this, walks lead by way of neighbours instead of straight. */
-    private static final int EXACT_PLACES = 1500;
-
     private final Draft draft;
+    private final GroundHeights heights;
     private final GroundClosures closures;
     private final OpenPlan plan;
     private final Set<Integer> places = new LinkedHashSet<>();
 
     GroundWays(Draft draft) {
         this.draft = draft;
+        this.heights = draft.groundHeights();
         Ground ground = draft.enclosure().ground();
         this.closures = new GroundClosures(draft.enclosure());
         this.plan = new OpenPlan(
@@ -39,7 +40,9 @@ final class GroundWays {
                 ground.obstacles().stream().map(Obstacle::outline).toList(),
                 closures.holes());
         for (Corner turn : plan.turns()) {
-            places.add(draft.holds().at(turn.atHeight(0), NAME));
+            if (heights.covers(turn.xM(), turn.yM())) {
+                holdAt(turn.atHeight(0));
+            }
         }
     }
 
@@ -55,76 +58,91 @@ final class GroundWays {
             if (!piece.isSteep()) {
                 connectAtReachLimits(i, piece);
             }
+            if (!heights.isLevel()) {
+                for (double share : sharesAtHeight(piece, draft.ownShares(i), 0)) {
+                    connectBelow(draft.grip(i, share));
+                }
+            }
         }
         for (int p = 0; p < draft.enclosure().platforms().size(); p++) {
             connectPlatform(decks, p);
         }
         for (int c = 0; c < draft.enclosure().crowns().size(); c++) {
             Crown crown = draft.enclosure().crowns().get(c);
-            if (crown.baseZM() <= draft.widestGapM()) {
-                Point low = crown.foot().atHeight(crown.baseZM());
+            Point low = crown.foot().atHeight(crown.baseZM());
+            if (heightM(low) <= draft.widestGapM()) {
                 connectBelow(draft.branch(canopy.holdIn(c, low)));
             }
         }
     }
 
     boolean covers(Point p) {
-        return plan.covers(p.xM(), p.yM());
+        return plan.covers(p.xM(), p.yM()) && heights.covers(p.xM(), p.yM());
     }
 
     /** Height of a place above the ground [m]. */
     double heightM(Point p) {
-        return p.zM() - draft.enclosure().ground().terrain().heightM(p.xM(), p.yM());
+        return draft.holds().heightM(p);
     }
 
     int holdAt(Point p) {
-        int hold = draft.holds().at(p.atHeight(0), NAME);
+        int hold = draft.holds().at(heights.onGround(p), NAME);
         places.add(hold);
         return hold;
     }
 
     /** Adds the walks between the places of the ground; call after every hold is known. */
     void addWalks() {
+        if (!heights.isLevel()) {
+            new SlopingWalks(draft, plan, this::walk).add(places);
+            return;
+        }
         int[] holds = places.stream().mapToInt(Integer::intValue).toArray();
         List<Point> points = Arrays.stream(holds).mapToObj(draft.holds()::place).toList();
-        if (holds.length <= EXACT_PLACES) {
-            for (int i = 0; i < holds.length; i++) {
-                for (int j = i + 1; j < holds.length; j++) {
-                    walkIfSeen(holds, points, i, j);
-                }
+        NearbyPlaces.forEachPair(points, (i, j) -> {
+            if (plan.sees(points.get(i), points.get(j))) {
+                walk(holds[i], holds[j]);
             }
-        } else {
-            NearbyPlaces nearby = new NearbyPlaces(points);
-            for (int i = 0; i < holds.length; i++) {
-                for (int j : nearby.around(i)) {
-                    walkIfSeen(holds, points, i, j);
-                }
-            }
-        }
+        });
     }
 
-    private void walkIfSeen(int[] holds, List<Point> points, int i, int j) {
-        if (plan.sees(points.get(i), points.get(j))) {
-            int door = closures.doorOf(points.get(i), points.get(j));
-            if (door != Obstructions.BLOCKED) {
-                draft.moves().walk(holds[i], holds[j], door);
-            }
+    private void walk(int from, int to) {
+        int door = closures.doorOf(draft.holds().place(from), draft.holds().place(to));
+        if (door != Obstructions.BLOCKED) {
+            draft.moves().walk(from, to, door);
         }
     }
 
     private void connectAtReachLimits(int i, Piece piece) {
-        double lowestShare = piece.lowerEnd().equals(piece.line().a()) ? 0 : 1;
         for (double reachM : draft.reachesM()) {
-            for (double share :
-                    ReachLimit.shares(s -> piece.line().at(s).zM(), lowestShare, reachM + piece.radiusM())) {
+            for (double share : sharesAtHeight(piece, draft.ownShares(i), reachM + piece.radiusM())) {
                 connectBelow(draft.grip(i, share));
             }
         }
     }
 
+    /** Where a piece passes a height above the ground; over sloping ground looked for between neighbouring shares. */
+    private List<Double> sharesAtHeight(Piece piece, double[] shares, double limitM) {
+        Segment line = piece.line();
+        double[] ends = {0, 1};
+        double[] between = heights.isLevel() ? ends : shares;
+        List<Double> found = new ArrayList<>();
+        for (int k = 0; k + 1 < between.length; k++) {
+            double from = between[k];
+            double span = between[k + 1] - from;
+            DoubleUnaryOperator heightM = s -> heightM(line.at(from + s * span));
+            double lowest = heightM.applyAsDouble(0) <= heightM.applyAsDouble(1) ? 0 : 1;
+            for (double share : ReachLimit.shares(heightM, lowest, limitM)) {
+                found.add(from + share * span);
+            }
+        }
+        return found;
+    }
+
     void connectBelow(Grip above) {
         Point place = draft.holds().place(above.hold());
-        if (!covers(place) || place.zM() - above.radiusM() > draft.widestGapM()) {
+        double heightM = draft.holds().heightM(above.hold());
+        if (!covers(place) || heightM - above.radiusM() > draft.widestGapM() || isBuried(heightM)) {
             return;
         }
         if (draft.holds().onGround(above.hold())) {
@@ -134,16 +152,23 @@ final class GroundWays {
         }
     }
 
+    /** What lies in a hill is not walked up to; level ground takes what lies below it for standing on it. */
+    private boolean isBuried(double heightM) {
+        return !heights.isLevel() && heightM < -HoldTable.GROUND_LEVEL_M;
+    }
+
     private void connectPlatform(Decks decks, int p) {
         Platform platform = draft.enclosure().platforms().get(p);
-        if (platform.zM() > draft.widestGapM()) {
+        if (heights.isLevel() && platform.zM() > draft.widestGapM()) {
             return;
         }
         for (Segment edge : platform.edges()) {
             int steps = (int) Math.ceil(edge.lengthM() / draft.settings().holdSpacingM());
             for (int k = 0; k < steps; k++) {
                 Point place = edge.at((double) k / steps);
-                connectBelow(decks.grip(p, place));
+                if (heightM(place) <= draft.widestGapM()) {
+                    connectBelow(decks.grip(p, place));
+                }
             }
         }
     }

@@ -6,6 +6,7 @@ import limbway.model.energy.ComplianceCost;
 import limbway.model.energy.Crossing;
 import limbway.model.energy.EnergySettings;
 import limbway.model.energy.ModeCost;
+import limbway.model.energy.ZigzagCost;
 
 /** Decides move by move whether one body can make it and what it costs. */
 final class MovePrices {
@@ -21,6 +22,7 @@ final class MovePrices {
     private final MoveArrays moves;
     private final Body body;
     private final ModeCost cost;
+    private final ZigzagCost zigzag;
     private final ComplianceCost compliance;
     private final double transferM;
     private final FlungPrices flung;
@@ -35,6 +37,7 @@ final class MovePrices {
         this.moves = graph.moves();
         this.body = body;
         this.cost = new ModeCost(settings);
+        this.zigzag = new ZigzagCost(body.massKg());
         this.compliance = new ComplianceCost(settings.compliance());
         this.transferM = settings.compliance().transferM();
         this.flung = new FlungPrices(graph, body, settings);
@@ -136,12 +139,15 @@ final class MovePrices {
                 && carrier.isSpread()
                 && moves.carriers[moves.secondCarrier[m]].isSpread();
         double givesNPerM = spread && moves.firstCarrier[m] == moves.secondCarrier[m] ? carrier.givesNPerM() : 0;
-        int kind = 1 + (spread ? MoveArrays.MODES.length : mode.ordinal());
+        boolean turning = mode == LocomotorMode.QUADRUPEDAL_WALK && carrier.standing();
+        int kind = 1 + (spread ? MoveArrays.MODES.length : turning ? MoveArrays.MODES.length + 1 : mode.ordinal());
         int slot = ((Double.hashCode(slopeDeg) * 31 + kind) * 0x9e3779b9) >>> (Integer.SIZE - CACHE_BITS);
         if (cachedKind[slot] != kind || cachedSlopeDeg[slot] != slopeDeg) {
             cachedKind[slot] = kind;
             cachedSlopeDeg[slot] = slopeDeg;
-            cachedJPerM[slot] = spread ? cost.throughBranchesJPerM(body, slopeDeg) : cost.jPerM(body, mode, slopeDeg);
+            cachedJPerM[slot] = spread
+                    ? cost.throughBranchesJPerM(body, slopeDeg)
+                    : turning ? body.massKg() * zigzag.jPerKgM(slopeDeg) : cost.jPerM(body, mode, slopeDeg);
         }
         boolean gives = givesNPerM > 0 && !Double.isInfinite(givesNPerM);
         return cachedJPerM[slot] + (gives ? compliance.transferJ(body.massKg(), givesNPerM) / transferM : 0);

@@ -105,6 +105,16 @@ public final class RouteGraph {
     }
 
     /**
+     * How high a hold is above the ground straight below it.
+     *
+     * @param hold number of a hold
+     * @return metres, negative below the ground
+     */
+    public double heightAboveGroundM(int hold) {
+        return holds.heightM[hold];
+    }
+
+    /**
      * What a hold belongs to.
      *
      * @param hold number of a hold

@@ -40,7 +40,7 @@ final class UsePoints {
             for (int crown : canopy.around(resource.at())) {
                 holds.add(canopy.holdIn(crown, resource.at()));
             }
-            boolean low = resource.at().zM() <= draft.settings().useReachM();
+            boolean low = ground.heightM(resource.at()) <= draft.settings().useReachM();
             if (resource.on().isEmpty() && low && ground.covers(resource.at())) {
                 holds.add(ground.holdAt(resource.at()));
             }
