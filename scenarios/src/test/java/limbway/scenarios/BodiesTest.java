@@ -98,7 +98,8 @@ class BodiesTest {
     }
 
     private static String told(String definition) {
-        return Examples.refusal(SmallCage.with(TUAN, definition));
+        String text = SmallCage.TEXT.replace(TUAN, definition).replace("body: old tuan", "body: juvenile");
+        return Examples.refusal(SmallCage.read(text));
     }
 
     @Test
@@ -139,6 +140,35 @@ class BodiesTest {
 
                 1 problem
                 """, told(GIBBON.replace(" leap: 6,", "")));
+    }
+
+    @Test
+    void aStructuralMassBelowTheMassIsTold() {
+        assertEquals("""
+                cage.yaml:30:69: structural-mass of body "Old Tuan" is below its mass
+                  found    80 kg
+                  allowed  at least 92 kg
+                  mend     leave it out, or write the heaviest that the animal may become
+
+                1 problem
+                """, told(TUAN.replace("gap-reach: 1.6", "structural-mass: 80")));
+    }
+
+    @Test
+    void animalsAreReadThoughABodyIsWrong() {
+        String broken = SmallCage.TEXT.replace("mass: 92", "mass: 920").replace("name: Tuan", "nam: Tuan");
+        assertEquals("""
+                cage.yaml:30:48: mass of body "Old Tuan" is outside what is plausible
+                  found    920 kg
+                  allowed  2 kg to 200 kg
+                  mend     correct the number
+
+                cage.yaml:32:6: unknown key "nam" in animal
+                  allowed  body, name, count, with-infant, rank, mass
+                  mend     did you mean "name"?
+
+                2 problems
+                """, Examples.refusal(SmallCage.read(broken)));
     }
 
     @Test

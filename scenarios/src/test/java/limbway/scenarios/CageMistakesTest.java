@@ -100,14 +100,22 @@ class CageMistakesTest {
                           allowed  0.005 m to 0.5 m
                           mend     correct the number
                         """),
+                Arguments.of(
+                        "outline: [[0, 0], [20, 0], [20, 10], [0, 10]], height",
+                        "outline: [[0, 0], [0.01, 0], [0, 0.01]], height",
+                        """
+                        cage.yaml:15:27: corners of mesh "roof" span no area
+                          found    corners in one line, or in an order that crosses itself
+                          mend     put the corners into the order in which one walks round the edge
+                        """),
                 Arguments.of("height: 4.5, opening: 0.04", "opening: 0.04", """
                         cage.yaml:15:5: mesh "roof" has no "height"
                           mend     add height: 4.0
                         """),
                 Arguments.of("from: [0, 0], to: [20, 0], top: 4", "from: [0, 0], to: [20, 0], bottom: 5, top: 4", """
-                        cage.yaml:13:5: mesh "side" ends below where it begins
+                        cage.yaml:13:5: mesh "side" ends where it begins or below
                           found    bottom 5 m, top 4 m
-                          allowed  top above bottom, both measured from height 0
+                          allowed  top at least 0.01 m above bottom, both measured from height 0
                           mend     correct top or bottom
                         """),
                 Arguments.of("from: [0, 0], to: [20, 0], top: 4", "from: [0, 0], to: [20, 0], top: 4, height: 4", """
@@ -160,10 +168,14 @@ class CageMistakesTest {
                           found    a list of 2
                           allowed  [x, y, z] in metres
                         """),
+                Arguments.of("line: [[0, 9.8, 2.8], [20, 9.8, 2.8]]", "line: [[0, 9.8, 2.8], [0, 9.8, 2.8]]", """
+                        cage.yaml:21:25: strand "hot" has no length
+                          mend     let it end somewhere else
+                        """),
                 Arguments.of("top: 1, clearance: 0.3", "top: 0, clearance: 0.3", """
-                        cage.yaml:22:5: planting "ferns" ends below where it begins
+                        cage.yaml:22:5: planting "ferns" ends where it begins or below
                           found    bottom 0 m, top 0 m
-                          allowed  top above bottom, both measured from height 0
+                          allowed  top at least 0.01 m above bottom, both measured from height 0
                           mend     correct top or bottom
                         """));
     }

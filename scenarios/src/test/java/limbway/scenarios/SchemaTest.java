@@ -162,8 +162,12 @@ class SchemaTest {
                 "{move: hatch | {moved: hatch"
             })
     void mistakesOfStructureAreFoundByBoth(String piece, String by) {
-        String text = SmallYard.TEXT.replace(piece, by);
-        assertFalse(text.equals(SmallYard.TEXT), piece);
+        isFoundByBoth(SmallYard.TEXT, piece, by);
+    }
+
+    private static void isFoundByBoth(String sound, String piece, String by) {
+        String text = sound.replace(piece, by);
+        assertFalse(text.equals(sound), piece);
         assertFalse(errors(text).isEmpty(), "the schema accepts " + by);
         assertInstanceOf(Reading.Refused.class, SmallYard.read(text), "the reader accepts " + by);
     }
@@ -199,10 +203,7 @@ class SchemaTest {
                 "changes: [] | 'changes: [{add: {mesh: m, from: [1, 1], to: [2, 2]}}]'"
             })
     void mistakesOfStructureInACageAreFoundByBoth(String piece, String by) {
-        String text = SmallCage.TEXT.replace(piece, by);
-        assertFalse(text.equals(SmallCage.TEXT), piece);
-        assertFalse(errors(text).isEmpty(), "the schema accepts " + by);
-        assertInstanceOf(Reading.Refused.class, SmallCage.read(text), "the reader accepts " + by);
+        isFoundByBoth(SmallCage.TEXT, piece, by);
     }
 
     private static List<String> keysOf(JsonNode object) {
