@@ -52,13 +52,14 @@ public final class LeapCost {
             return new Crossing.Refused(
                     "a take-off of " + neededMPerS + " m/s is needed, the body has " + body.takeOffMPerS() + " m/s");
         }
-        double speedMPerS = Ballistics.speedAtAngleMPerS(gapM, riseM, settings.angleDeg());
-        if (Double.isInfinite(speedMPerS)) {
-            return new Crossing.Refused("the landing lies above a take-off at " + settings.angleDeg() + " degrees");
-        }
+        double speedMPerS = speedMPerS(body, gapM, riseM);
         double kineticJ = kineticJ(body.massKg(), speedMPerS);
         double bendingJ = bendingJ(pushOffN(kineticJ, body.massKg(), settings.pushOffM()), stiffnessNPerM);
-        double flightS = gapM / (speedMPerS * StrictMath.cos(StrictMath.toRadians(settings.angleDeg())));
+        boolean atBestAngle = speedMPerS == neededMPerS;
+        double angle = atBestAngle
+                ? StrictMath.atan(speedMPerS * speedMPerS / (InclineCost.GRAVITY_M_PER_S2 * gapM))
+                : StrictMath.toRadians(settings.angleDeg());
+        double flightS = gapM / (speedMPerS * StrictMath.cos(angle));
         return new Crossing.Possible(
                 (kineticJ + bendingJ) / settings.efficiency(), 2 * settings.pushOffM() / speedMPerS + flightS);
     }
@@ -73,11 +74,14 @@ public final class LeapCost {
      * @return deflection [m], 0 on a rigid support
      */
     public double sinkM(Body body, double gapM, double riseM, double stiffnessNPerM) {
-        double speedMPerS = Ballistics.speedAtAngleMPerS(gapM, riseM, settings.angleDeg());
-        if (Double.isInfinite(stiffnessNPerM) || Double.isInfinite(speedMPerS)) {
-            return 0;
-        }
-        return pushOffN(kineticJ(body.massKg(), speedMPerS), body.massKg(), settings.pushOffM()) / stiffnessNPerM;
+        double kineticJ = kineticJ(body.massKg(), speedMPerS(body, gapM, riseM));
+        return pushOffN(kineticJ, body.massKg(), settings.pushOffM()) / stiffnessNPerM;
+    }
+
+    /** At the usual angle; where that asks for more than the body has, at the angle that asks for least. */
+    private double speedMPerS(Body body, double gapM, double riseM) {
+        double usual = Ballistics.speedAtAngleMPerS(gapM, riseM, settings.angleDeg());
+        return usual <= body.takeOffMPerS() ? usual : Ballistics.leastSpeedMPerS(gapM, riseM);
     }
 
     /**

@@ -13,7 +13,8 @@ final class Assembly {
     static RouteGraph of(Draft draft, List<List<Integer>> useHolds) {
         int[] number = Numbering.of(draft.holds());
         int count = number.length;
-        HoldArrays holds = new HoldArrays(count, draft.enclosure().ground().terrain().isLevel());
+        HoldArrays holds =
+                new HoldArrays(count, draft.enclosure().ground().terrain().isLevel());
         for (int h = 0; h < count; h++) {
             Point place = draft.holds().place(h);
             holds.xM[number[h]] = place.xM();

@@ -15,6 +15,9 @@ final class Doorway {
     private static final double DEPTH_M = 0.5;
     private static final double SLACK_M = 1e-6;
 
+    /** The sill reaches so far into the wall on both sides that no walk slips by along a jamb. */
+    private static final double INTO_JAMB_M = 0.01;
+
     private final Door door;
     private final int number;
     private final LineString sill;
@@ -28,7 +31,11 @@ final class Doorway {
         double acrossX = -(b.y - a.y) / a.distance(b) * DEPTH_M;
         double acrossY = (b.x - a.x) / a.distance(b) * DEPTH_M;
         GeometryFactory factory = new GeometryFactory();
-        this.sill = factory.createLineString(new Coordinate[] {a, b});
+        double alongX = (b.x - a.x) / a.distance(b) * INTO_JAMB_M;
+        double alongY = (b.y - a.y) / a.distance(b) * INTO_JAMB_M;
+        this.sill = factory.createLineString(
+                new Coordinate[] {new Coordinate(a.x - alongX, a.y - alongY), new Coordinate(b.x + alongX, b.y + alongY)
+                });
         Coordinate first = new Coordinate(a.x + acrossX, a.y + acrossY);
         this.floor = factory.createPolygon(new Coordinate[] {
             first,

@@ -46,7 +46,7 @@ final class SlopingWalks {
     }
 
     /**
-     * A part of a face.
+     * A face, or a part of one that hangs together by a corner only.
      *
      * @param plan what of it is open
      * @param seamsOfHold the holds on it, each with the seams along which it stands

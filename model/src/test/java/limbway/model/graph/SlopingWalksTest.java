@@ -12,6 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import limbway.model.body.Body;
 import limbway.model.body.BodyCatalogue;
+import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.Ground;
 import limbway.model.energy.EnergySettings;
 import limbway.model.energy.ZigzagCost;
 import limbway.model.geometry.Point;
@@ -44,11 +46,7 @@ class SlopingWalksTest {
     void levelGroundCutIntoTrianglesIsLevelGround() {
         for (long seed = 1; seed <= 10; seed++) {
             var level = RandomEnclosure.of(seed);
-            var cut = level.withGround(new limbway.model.enclosure.Ground(
-                    level.ground().outline(),
-                    level.ground().surface(),
-                    level.ground().obstacles(),
-                    Hills.grid(24, 16, 4, (x, y) -> 0)));
+            var cut = cutIntoTriangles(level);
             Asked one = new Asked(RouteGraph.compile(level, settings()));
             Asked other = new Asked(RouteGraph.compile(cut, settings()));
             assertEquals(one.graph.holdCount(), other.graph.holdCount(), "seed " + seed);
@@ -59,6 +57,16 @@ class SlopingWalksTest {
                 }
             }
         }
+    }
+
+    private static Enclosure cutIntoTriangles(Enclosure level) {
+        Ground ground = new Ground(
+                level.ground().outline(),
+                level.ground().surface(),
+                level.ground().obstacles(),
+                Hills.grid(24, 16, 4, (x, y) -> 0));
+        return new Enclosure(
+                level.site(), ground, level.supports(), level.platforms(), level.crowns(), level.resources());
     }
 
     /** On one plane the cheapest way is straight, at the price of the cheaper of straight on and zigzag. */
