@@ -59,7 +59,7 @@ record KeySign(String words, Painter sample) {
         }
         Relief relief = new Relief(enclosure.ground());
         if (relief.isHilly()) {
-            signs.add(new KeySign("height, every " + Figures.plain(relief.stepM()) + " m", Relief::drawSample));
+            signs.add(new KeySign("height by " + Figures.decimals(relief.stepM(), 2) + " m", Relief::drawSample));
         }
         return signs;
     }
