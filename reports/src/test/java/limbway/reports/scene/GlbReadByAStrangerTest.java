@@ -145,6 +145,17 @@ class GlbReadByAStrangerTest {
     }
 
     @Test
+    @Tag("derived")
+    void theGroundIsOpenWhereThereIsWaterAndWholeElsewhere() {
+        double areaM2 = 0;
+        for (double[][] t : triangles(node("ground"))) {
+            areaM2 += cross(minus(t[1], t[0]), minus(t[2], t[0]))[1] / 2;
+        }
+        // in plan 24 by 16 m, less the moat of 3 by 15.6 m; places are rounded to floats
+        assertEquals(24 * 16 - 3 * 15.6, areaM2, 1e-3);
+    }
+
+    @Test
     void allGroundLooksUp() {
         var normals = primitive(node("ground")).getAttributes().get("NORMAL").getAccessorData();
         for (int i = 0; i < normals.getNumElements(); i++) {
