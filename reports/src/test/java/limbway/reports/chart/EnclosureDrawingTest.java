@@ -88,7 +88,7 @@ class EnclosureDrawingTest {
             assertChangedOnlyIn(less, boxes[i][0], boxes[i][1], boxes[i][2], boxes[i][3], 0.1);
         }
         // each with the way that its leaf turns, as long as it is broad
-        double[][] doors = {{1.8, 6, 3, 7.2}, {11, 15.6, 12.2, 16.8}};
+        double[][] doors = {{2, 5.4, 3, 6.4}, {11, 15.6, 12.2, 16.8}};
         for (int i = 0; i < doors.length; i++) {
             Bounds less = new Bounds(
                     BOUNDS.barriers(), BOUNDS.hotWires(), List.of(BOUNDS.doors().get(1 - i)));
