@@ -24,7 +24,7 @@ class ZigzagCostTest {
         for (int k = 0; k < n; k++) {
             straight[k] = InclineCost.jPerKgM(massKg, slopeDeg(sine, k * STEP_DEG));
         }
-        for (int k = 0; k < n; k += 20) {
+        for (int k = 0; k < n; k += 40) {
             double best = straight[k];
             for (int left = 1; left < n / 2; left++) {
                 for (int right = 1; left + right < n / 2; right++) {
@@ -60,7 +60,8 @@ class ZigzagCostTest {
         double l = StrictMath.toRadians(left * STEP_DEG);
         double r = StrictMath.toRadians(right * STEP_DEG);
         double whole = StrictMath.sin(l + r);
-        return (straight[(k + left) % n] * StrictMath.sin(r) + straight[(k - right + n) % n] * StrictMath.sin(l)) / whole;
+        return (straight[(k + left) % n] * StrictMath.sin(r) + straight[(k - right + n) % n] * StrictMath.sin(l))
+                / whole;
     }
 
     private static double slopeDeg(double planeSine, double turnDeg) {

@@ -101,8 +101,7 @@ final class JournalTables {
                         seconds(stay.startMs()),
                         seconds(stay.endMs()),
                         resource(stay.resource()),
-                        CsvTable.number(
-                                outcome.habitat().graph().place(stay.hold()).zM(), 3),
+                        CsvTable.number(outcome.habitat().graph().heightAboveGroundM(stay.hold()), 3),
                         stay.motive().word(),
                         stay.waiting(),
                         CsvTable.number(stay.eatenJ(), 3),
