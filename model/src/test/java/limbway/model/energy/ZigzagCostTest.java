@@ -24,7 +24,7 @@ class ZigzagCostTest {
         for (int k = 0; k < n; k++) {
             straight[k] = InclineCost.jPerKgM(massKg, slopeDeg(sine, k * STEP_DEG));
         }
-        for (int k = 0; k < n; k += 20) {
+        for (int k = 0; k < n; k += 40) {
             double best = straight[k];
             for (int left = 1; left < n / 2; left++) {
                 for (int right = 1; left + right < n / 2; right++) {

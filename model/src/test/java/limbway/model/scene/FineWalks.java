@@ -30,6 +30,8 @@ public final class FineWalks {
     private final ZigzagCost cost;
     private final List<Place> places = new ArrayList<>();
     private final List<List<Integer>> placesIn = new ArrayList<>();
+    /** Of each triangle, the cost between any two of its places, in the order of {@link #placesIn}. */
+    private final List<double[][]> walksJ = new ArrayList<>();
 
     public FineWalks(Terrain terrain, double stepM, double massKg) {
         this.triangles = terrain.triangles();
@@ -43,6 +45,17 @@ public final class FineWalks {
             addSide(new Segment(triangle.a(), triangle.b()), t, known);
             addSide(new Segment(triangle.b(), triangle.c()), t, known);
             addSide(new Segment(triangle.c(), triangle.a()), t, known);
+        }
+        for (List<Integer> within : placesIn) {
+            double[][] walkJ = new double[within.size()][within.size()];
+            for (int i = 0; i < walkJ.length; i++) {
+                for (int j = 0; j < walkJ.length; j++) {
+                    walkJ[i][j] = walkJ(
+                            places.get(within.get(i)).at(),
+                            places.get(within.get(j)).at());
+                }
+            }
+            walksJ.add(walkJ);
         }
     }
 
@@ -68,24 +81,36 @@ public final class FineWalks {
         double[] least = new double[n + to.size()];
         Arrays.fill(least, Double.MAX_VALUE);
         PriorityQueue<Reached> open = new PriorityQueue<>((a, b) -> Double.compare(a.joules(), b.joules()));
-        spread(new Place(from, trianglesAt(from)), 0, to, least, open);
+        for (int t : trianglesAt(from)) {
+            for (int other : placesIn.get(t)) {
+                reach(other, walkJ(from, places.get(other).at()), least, open);
+            }
+        }
+        reachGoals(new Place(from, trianglesAt(from)), 0, to, least, open);
         while (!open.isEmpty()) {
             Reached next = open.poll();
             if (next.joules() == least[next.place()] && next.place() < n) {
-                spread(places.get(next.place()), next.joules(), to, least, open);
+                spread(next, least, open);
+                reachGoals(places.get(next.place()), next.joules(), to, least, open);
             }
         }
         return Arrays.copyOfRange(least, n, least.length);
     }
 
-    private void spread(Place from, double spentJ, List<Point> to, double[] least, PriorityQueue<Reached> open) {
-        for (int t : from.triangles()) {
-            Triangle triangle = triangles.get(t);
-            for (int other : placesIn.get(t)) {
-                reach(other, spentJ + walkJ(from.at(), places.get(other).at()), least, open);
+    private void spread(Reached from, double[] least, PriorityQueue<Reached> open) {
+        for (int t : places.get(from.place()).triangles()) {
+            List<Integer> within = placesIn.get(t);
+            double[] walkJ = walksJ.get(t)[within.indexOf(from.place())];
+            for (int k = 0; k < walkJ.length; k++) {
+                reach(within.get(k), from.joules() + walkJ[k], least, open);
             }
+        }
+    }
+
+    private void reachGoals(Place from, double spentJ, List<Point> to, double[] least, PriorityQueue<Reached> open) {
+        for (int t : from.triangles()) {
             for (int k = 0; k < to.size(); k++) {
-                if (triangle.covers(to.get(k).xM(), to.get(k).yM())) {
+                if (triangles.get(t).covers(to.get(k).xM(), to.get(k).yM())) {
                     reach(places.size() + k, spentJ + walkJ(from.at(), to.get(k)), least, open);
                 }
             }
