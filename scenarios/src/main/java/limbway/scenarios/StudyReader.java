@@ -6,8 +6,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -20,9 +22,12 @@ import limbway.model.study.Animal;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
 import limbway.scenarios.entry.AnimalReader;
+import limbway.scenarios.entry.Bodies;
+import limbway.scenarios.entry.BodyReader;
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.GroundReader;
+import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.SiteReader;
 import limbway.scenarios.entry.Values;
 import limbway.scenarios.format.MappingNode;
@@ -75,16 +80,21 @@ final class StudyReader {
                 fields.read("site", node -> values.mapping(node, "site")).flatMap(new SiteReader(problems)::read);
         Optional<Ground> ground =
                 fields.read("ground", node -> values.mapping(node, "ground")).flatMap(new GroundReader(problems)::read);
-        Optional<List<Animal>> animals =
-                fields.read("animals", new AnimalReader(BodyCatalogue.standard(), problems)::read);
-        List<MappingNode> supports = new ArrayList<>(entries(fields, "supports"));
-        boolean surveyed = fields.find("survey").isEmpty() || addTrees(fields, supports);
+        BodyCatalogue catalogue = BodyCatalogue.standard();
+        Optional<Bodies> bodies = fields.find("bodies").isEmpty()
+                ? Optional.of(new Bodies(catalogue, List.of()))
+                : fields.read("bodies", new BodyReader(catalogue, problems)::read);
+        // an animal of a body that could not be read is no second mistake
+        Optional<List<Animal>> animals = bodies.isEmpty()
+                ? Optional.empty()
+                : fields.read("animals", new AnimalReader(bodies.get(), problems)::read);
+        Map<Section, List<MappingNode>> entries = new EnumMap<>(Section.class);
+        for (Section section : Section.values()) {
+            entries.put(section, new ArrayList<>(entries(fields, section.key())));
+        }
+        boolean surveyed = fields.find("survey").isEmpty() || addTrees(fields, entries.get(Section.SUPPORTS));
         Sheet sheet = new Sheet(
-                supports,
-                entries(fields, "resources"),
-                entries(fields, "keepers"),
-                placeOf(fields, "resources"),
-                placeOf(fields, "keepers"));
+                entries, entries(fields, "keepers"), placeOf(fields, "resources"), placeOf(fields, "keepers"));
         if (!surveyed) {
             return refused();
         }
@@ -98,6 +108,7 @@ final class StudyReader {
             return refused();
         }
         site.flatMap(SiteReader::remark).ifPresent(notes::add);
+        parameters.addAll(bodies.orElseThrow().parameters());
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
         Study study = new Study(title, animals.orElseThrow(), base, variants);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import limbway.model.study.Variant;
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
+import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.Values;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
@@ -48,13 +49,14 @@ final class VariantReader {
 
     List<Variant> read(Node node) {
         List<MappingNode> entries = new Values(problems).mappings(node, "variants");
-        int supports = (entries.size() + 1) * base.supports().size();
+        int supports = (entries.size() + 1) * base.in(Section.SUPPORTS).size();
         if (LayoutReader.isTooLarge(base)) {
             return List.of();
         }
         if (entries.size() > MOST_VARIANTS || supports > MOST_SUPPORTS_IN_ALL) {
             problems.add(Problem.at(node.place(), "there are too many variants")
-                    .found(entries.size() + " variants of " + base.supports().size() + " supports")
+                    .found(entries.size() + " variants of "
+                            + base.in(Section.SUPPORTS).size() + " supports")
                     .allowed("at most " + MOST_VARIANTS + ", and at most " + MOST_SUPPORTS_IN_ALL
                             + " supports in all layouts together"));
             return List.of();

@@ -84,6 +84,19 @@ class DocumentationTest {
     void theExamplesOfEntriesAreUnderstood() {
         String stage = SmallYard.TEXT
                 .replace("08:00", "05:00")
+                .replace("supports:\n", """
+                        panels:
+                          - {mesh: side, from: [0, 0], to: [30, 0], top: 2}
+                        barriers:
+                          - {wall: hut, outline: [[26, 16], [29, 16], [29, 19], [26, 19]], top: 2}
+                        hot-wires:
+                          - {strand: hot, line: [[26, 16, 2.2], [29, 16, 2.2]]}
+                        doors:
+                          - {door: way-in, in: hut, from: [26, 16], to: [27, 16], open: always}
+                        bodies:
+                          - {body: own, like: juvenile}
+                        supports:
+                        """)
                 .replace(
                         "  - {platform",
                         "  - {beam: bar-1, from: [1, 1, 2], to: [3, 1, 2], diameter: 0.08, material: timber}\n  - {platform");
@@ -91,22 +104,43 @@ class DocumentationTest {
         int tried = 0;
         while (entry.find()) {
             String kind = entry.group(1);
-            String list = listOf(kind);
+            String list = listOf(kind, entry.group(3));
             if (!list.isEmpty()) {
-                String name = list.equals("supports") || list.equals("resources") ? "example" : entry.group(2);
+                boolean fed = list.equals("keepers") || list.equals("animals");
+                String name = fed ? entry.group(2) : "example";
                 String line = "  - {" + kind + ": " + name + entry.group(3) + "}\n";
                 Examples.sound(SmallYard.read(stage.replace(list + ":\n", list + ":\n" + line)));
                 tried++;
             }
         }
-        assertTrue(tried >= 15, tried + " examples");
+        assertTrue(tried >= 30, tried + " examples");
     }
 
-    private static String listOf(String kind) {
+    @Test
+    void theExamplesOfHeightsAreUnderstood() {
+        Matcher heights = Pattern.compile("`(heights: \\{.*?\\})`").matcher(text);
+        int tried = 0;
+        while (heights.find()) {
+            String sloping = SmallYard.TEXT
+                    .replace("obstacles:", heights.group(1) + "\n  obstacles:")
+                    .replace("at: [28, 10, 0]", "at: [28, 10]");
+            Examples.sound(SmallYard.read(sloping));
+            tried++;
+        }
+        assertEquals(2, tried);
+    }
+
+    private static String listOf(String kind, String rest) {
         return switch (kind) {
-            case "pole", "beam", "rope", "trunk", "platform" -> "supports";
-            case "food", "water", "shade", "nest", "retreat" -> "resources";
-            case "name", "body" -> "animals";
+            case "pole", "beam", "rope", "trunk", "platform", "branch", "ladder", "hammock" -> "supports";
+            case "mesh", "net" -> "panels";
+            case "wall", "glass" -> "barriers";
+            case "strand", "planting" -> "hot-wires";
+            case "door" -> "doors";
+            case "water" -> rest.contains("outline") ? "barriers" : "resources";
+            case "food", "shade", "nest", "retreat" -> "resources";
+            case "body" -> rest.contains("count") ? "animals" : "bodies";
+            case "name" -> "animals";
             case "feed" -> "keepers";
             default -> "";
         };

@@ -55,7 +55,7 @@ class PlantedMistakesTest {
                   mend     put the corners into the order in which one walks round the edge
 
                 yard.yaml:3:57: unknown key "surfase" in ground
-                  allowed  outline, surface, obstacles
+                  allowed  outline, surface, obstacles, heights
                   mend     did you mean "surface"?
 
                 yard.yaml:5:55: diameter of pole "mast-1" is outside what is plausible
@@ -88,7 +88,7 @@ class PlantedMistakesTest {
 
                 yard.yaml:8:5: this entry of supports does not say what it is
                   found    platfrom, on, size
-                  allowed  one of the keys pole, beam, rope, trunk, platform
+                  allowed  one of the keys pole, beam, rope, trunk, platform, branch, ladder, hammock
                   mend     did you mean "platform"?
 
                 yard.yaml:10:46: portions of food "hatch" is not a whole number

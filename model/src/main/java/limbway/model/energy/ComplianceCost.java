@@ -38,6 +38,17 @@ public final class ComplianceCost {
     }
 
     /**
+     * Returns how far a support sinks under the share of weight that it takes over.
+     *
+     * @param massKg mass that moves [kg], above 0
+     * @param stiffnessNPerM stiffness of the next support where it is held [N/m], above 0
+     * @return deflection [m]
+     */
+    public double sinkM(double massKg, double stiffnessNPerM) {
+        return settings.loadShare() * massKg * InclineCost.GRAVITY_M_PER_S2 / stiffnessNPerM;
+    }
+
+    /**
      * The number of changes of support on a way through separate holds; along one beam or rope it is 1.
      *
      * @param lengthM length of path [m], 0 or more

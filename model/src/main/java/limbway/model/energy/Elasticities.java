@@ -9,14 +9,16 @@ import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 
 /**
- * How the materials of an enclosure bend. Ropes and hoses are left out: their stiffness comes from tension, not bending.
+ * How the materials of an enclosure bend, and how ropes and hoses stretch.
  *
  * @param steel steel tubes, whatever their coating
  * @param timber sawn or peeled wood
  * @param bark stems with their bark on, taken as living
  * @param concrete cast members
+ * @param ropeYoungPa stiffness of rope and hose over their full round section [Pa]
  */
-public record Elasticities(Elasticity steel, Elasticity timber, Elasticity bark, Elasticity concrete) {
+public record Elasticities(
+        Elasticity steel, Elasticity timber, Elasticity bark, Elasticity concrete, double ropeYoungPa) {
 
     private static final double PA_PER_GPA = 1e9;
     private static final String TEXTBOOK = "textbook value, from memory";
@@ -31,7 +33,8 @@ public record Elasticities(Elasticity steel, Elasticity timber, Elasticity bark,
                 new Elasticity(200 * PA_PER_GPA, 7850, 0.9),
                 new Elasticity(10 * PA_PER_GPA, 500, 0),
                 new Elasticity(8 * PA_PER_GPA, 900, 0),
-                new Elasticity(30 * PA_PER_GPA, 2400, 0));
+                new Elasticity(30 * PA_PER_GPA, 2400, 0),
+                0.3 * PA_PER_GPA);
     }
 
     /**
@@ -53,7 +56,7 @@ public record Elasticities(Elasticity steel, Elasticity timber, Elasticity bark,
     /**
      * The numbers as parameters.
      *
-     * @return three for each of the four kinds
+     * @return three for each of the four kinds that bend, and one for rope
      */
     public List<Parameter> parameters() {
         List<Parameter> all = new ArrayList<>();
@@ -69,6 +72,15 @@ public record Elasticities(Elasticity steel, Elasticity timber, Elasticity bark,
         all.add(young("concrete", concrete, 20, 40, Standing.UNVERIFIED, TEXTBOOK));
         all.add(density("concrete", concrete, 2200, 2500, Standing.UNVERIFIED, TEXTBOOK));
         all.add(inner("concrete", concrete, 0, 0.9, "solid"));
+        all.add(new Parameter(
+                "elasticity.rope-young",
+                "stretch modulus of rope and hose over the full round section",
+                "GPa",
+                ropeYoungPa / PA_PER_GPA,
+                0.1,
+                1,
+                Standing.UNVERIFIED,
+                "order of laid or braided polyamide to polyester rope, from memory"));
         return all;
     }
 

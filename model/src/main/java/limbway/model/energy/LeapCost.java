@@ -52,15 +52,36 @@ public final class LeapCost {
             return new Crossing.Refused(
                     "a take-off of " + neededMPerS + " m/s is needed, the body has " + body.takeOffMPerS() + " m/s");
         }
-        double speedMPerS = Ballistics.speedAtAngleMPerS(gapM, riseM, settings.angleDeg());
-        if (Double.isInfinite(speedMPerS)) {
-            return new Crossing.Refused("the landing lies above a take-off at " + settings.angleDeg() + " degrees");
-        }
+        double speedMPerS = speedMPerS(body, gapM, riseM);
         double kineticJ = kineticJ(body.massKg(), speedMPerS);
         double bendingJ = bendingJ(pushOffN(kineticJ, body.massKg(), settings.pushOffM()), stiffnessNPerM);
-        double flightS = gapM / (speedMPerS * StrictMath.cos(StrictMath.toRadians(settings.angleDeg())));
+        boolean atBestAngle = speedMPerS == neededMPerS;
+        double angle = atBestAngle
+                ? StrictMath.atan(speedMPerS * speedMPerS / (InclineCost.GRAVITY_M_PER_S2 * gapM))
+                : StrictMath.toRadians(settings.angleDeg());
+        double flightS = gapM / (speedMPerS * StrictMath.cos(angle));
         return new Crossing.Possible(
                 (kineticJ + bendingJ) / settings.efficiency(), 2 * settings.pushOffM() / speedMPerS + flightS);
+    }
+
+    /**
+     * Returns how far the support that is left sinks under the push.
+     *
+     * @param body who leaps
+     * @param gapM level part of the gap [m], above 0
+     * @param riseM height of landing above take-off [m], negative for a drop
+     * @param stiffnessNPerM stiffness of the support that is left [N/m], above 0; infinite for a rigid one
+     * @return deflection [m], 0 on a rigid support
+     */
+    public double sinkM(Body body, double gapM, double riseM, double stiffnessNPerM) {
+        double kineticJ = kineticJ(body.massKg(), speedMPerS(body, gapM, riseM));
+        return pushOffN(kineticJ, body.massKg(), settings.pushOffM()) / stiffnessNPerM;
+    }
+
+    /** At the usual angle; where that asks for more than the body has, at the angle that asks for least. */
+    private double speedMPerS(Body body, double gapM, double riseM) {
+        double usual = Ballistics.speedAtAngleMPerS(gapM, riseM, settings.angleDeg());
+        return usual <= body.takeOffMPerS() ? usual : Ballistics.leastSpeedMPerS(gapM, riseM);
     }
 
     /**

@@ -75,6 +75,21 @@ public final class SwayCost {
     }
 
     /**
+     * How far a body can swing a pole to one side: as far as the pole may bend, and no farther than its own weight, pushing
+     * once in each swing, can build up.
+     *
+     * @param massKg mass that moves [kg], above 0
+     * @param stiffnessNPerM stiffness where it is held [N/m], above 0
+     * @param lengthM from the fixed base to where it is held [m], above 0
+     * @return amplitude [m]
+     * @source that each swing adds at most the bend under the full weight is an assumption
+     */
+    public double widestSwingM(double massKg, double stiffnessNPerM, double lengthM) {
+        double bentM = massKg * InclineCost.GRAVITY_M_PER_S2 / stiffnessNPerM;
+        return Math.min(settings.farthestShare() * lengthM, settings.cycles() * bentM);
+    }
+
+    /**
      * Returns the energy of building up and losing a swing.
      *
      * @param stiffnessNPerM stiffness [N/m], above 0

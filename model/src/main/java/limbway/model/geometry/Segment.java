@@ -1,5 +1,7 @@
 package limbway.model.geometry;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * A straight line between two points.
  *
@@ -7,6 +9,9 @@ package limbway.model.geometry;
  * @param b other end
  */
 public record Segment(Point a, Point b) {
+
+    /** Each step keeps two thirds of the line; after so many less than a billionth is left. */
+    private static final int STEPS = 60;
 
     /**
      * Length of the line.
@@ -57,5 +62,24 @@ public record Segment(Point a, Point b) {
 
     static double clampToUnit(double share) {
         return Math.max(0, Math.min(1, share));
+    }
+
+    /**
+     * Where a distance that falls towards one place and rises beyond it, as that to any convex body does, is least: found
+     * by cutting the line in three again and again.
+     *
+     * @param distanceM distance of a point [m]
+     * @return share of the line, 0 to 1
+     */
+    public double leastShare(ToDoubleFunction<Point> distanceM) {
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < STEPS; i++) {
+            double third = (high - low) / 3;
+            boolean left = distanceM.applyAsDouble(at(low + third)) <= distanceM.applyAsDouble(at(high - third));
+            high = left ? high - third : high;
+            low = left ? low : low + third;
+        }
+        return (low + high) / 2;
     }
 }

@@ -8,9 +8,6 @@ package limbway.model.geometry;
  */
 public record UprightCylinder(Segment axis, double radiusM) {
 
-    /** Each step keeps two thirds of the line; after so many less than a billionth is left. */
-    private static final int STEPS = 60;
-
     /**
      * The point of the cylinder that is nearest to a point.
      *
@@ -43,14 +40,6 @@ public record UprightCylinder(Segment axis, double radiusM) {
      * @return share of the line, 0 to 1
      */
     public double nearestShare(Segment line) {
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < STEPS; i++) {
-            double third = (high - low) / 3;
-            boolean left = distanceM(line.at(low + third)) <= distanceM(line.at(high - third));
-            high = left ? high - third : high;
-            low = left ? low : low + third;
-        }
-        return (low + high) / 2;
+        return line.leastShare(this::distanceM);
     }
 }

@@ -13,12 +13,14 @@ final class Assembly {
     static RouteGraph of(Draft draft, List<List<Integer>> useHolds) {
         int[] number = Numbering.of(draft.holds());
         int count = number.length;
-        HoldArrays holds = new HoldArrays(count);
+        HoldArrays holds =
+                new HoldArrays(count, draft.enclosure().ground().terrain().isLevel());
         for (int h = 0; h < count; h++) {
             Point place = draft.holds().place(h);
             holds.xM[number[h]] = place.xM();
             holds.yM[number[h]] = place.yM();
             holds.zM[number[h]] = place.zM();
+            holds.heightM[number[h]] = draft.holds().heightM(h);
             holds.support[number[h]] = draft.holds().name(h);
             holds.onGround[number[h]] = draft.holds().onGround(h);
         }
@@ -27,7 +29,11 @@ final class Assembly {
             numberedUse.add(list.stream().mapToInt(h -> number[h]).sorted().toArray());
         }
         return new RouteGraph(
-                holds, arrays(draft.moves(), number), draft.enclosure().resources(), numberedUse);
+                holds,
+                arrays(draft.moves(), number),
+                draft.enclosure().resources(),
+                draft.enclosure().bounds().doors(),
+                numberedUse);
     }
 
     private static MoveArrays arrays(MoveList list, int[] number) {
@@ -41,6 +47,8 @@ final class Assembly {
             arrays.gapM[m] = list.gapM(found);
             arrays.firstCarrier[m] = list.firstCarrier(found);
             arrays.secondCarrier[m] = list.secondCarrier(found);
+            arrays.stiffnessNPerM[m] = list.stiffnessNPerM(found);
+            arrays.door[m] = list.door(found);
         }
         arrays.index();
         return arrays;

@@ -69,7 +69,7 @@ final class Canopy {
             List<Integer> list = new ArrayList<>(holds);
             for (int i = 0; i < list.size(); i++) {
                 for (int j = i + 1; j < list.size(); j++) {
-                    draft.moves().along(list.get(i), list.get(j), LocomotorMode.CLAMBER, false, Carrier.BRANCHES);
+                    draft.moves().along(list.get(i), list.get(j), LocomotorMode.CLAMBER, false, draft.branches());
                 }
             }
         }
@@ -111,7 +111,7 @@ final class Canopy {
         Segment between = new Segment(a.foot(), b.foot());
         int holdA = holdIn(one, between.at(alongA).atHeight(zA));
         int holdB = holdIn(other, between.at(openM == 0 ? alongA : alongB).atHeight(zB));
-        draft.moves().over(holdA, Carrier.BRANCHES, holdB, Carrier.BRANCHES, 0);
+        draft.moves().over(draft.branch(holdA), draft.branch(holdB));
     }
 
     /** Counts a hold as one among the branches, with its partner on the axis. */

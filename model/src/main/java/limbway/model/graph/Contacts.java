@@ -84,7 +84,7 @@ final class Contacts {
         Piece a = draft.pieces().get(first);
         Piece b = draft.pieces().get(second);
         if (draft.within(a.line().at(share), b.line().at(otherShare), a.radiusM() + b.radiusM())) {
-            draft.join(first, share, draft.holdOn(second, otherShare), draft.carrier(second), b.radiusM());
+            draft.join(first, share, draft.grip(second, otherShare));
         }
     }
 }

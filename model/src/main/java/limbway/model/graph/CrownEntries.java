@@ -75,7 +75,7 @@ final class CrownEntries {
         }
         Point among = crown.space().nearestTo(place);
         if (draft.within(place, among, piece.radiusM())) {
-            draft.join(i, share, canopy.holdIn(c, among), Carrier.BRANCHES, 0);
+            draft.join(i, share, draft.branch(canopy.holdIn(c, among)));
         }
     }
 
@@ -107,7 +107,7 @@ final class CrownEntries {
         }
         Point among = crown.space().nearestTo(place);
         if (draft.within(place, among, 0)) {
-            draft.moves().over(decks.holdAt(p, place), Carrier.SURFACE, canopy.holdIn(c, among), Carrier.BRANCHES, 0);
+            draft.moves().over(decks.grip(p, place), draft.branch(canopy.holdIn(c, among)));
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Platform;
+import limbway.model.enclosure.PlatformKind;
 import limbway.model.geometry.ClosestApproach;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Point;
@@ -17,7 +18,11 @@ final class Decks {
 
     private final Draft draft;
     private final List<Platform> platforms;
+    /** A hammock gives under an animal by a good part of an arm's length: an assumption. */
+    private static final double HAMMOCK_N_PER_M = 1500;
+
     private final List<Set<Integer>> holdsOn = new ArrayList<>();
+    private final List<Carrier> carriers = new ArrayList<>();
 
     Decks(Draft draft) {
         this.draft = draft;
@@ -28,6 +33,7 @@ final class Decks {
                 own.add(draft.holds().at(corner.atHeight(platform.zM()), platform.id()));
             }
             holdsOn.add(own);
+            carriers.add(Carrier.surface(platform.bearsKg().orElse(Double.POSITIVE_INFINITY)));
         }
     }
 
@@ -54,6 +60,12 @@ final class Decks {
         return hold;
     }
 
+    /** A place on a deck as one end of a move. */
+    Grip grip(int platform, Point p) {
+        double givesNPerM = platforms.get(platform).kind() == PlatformKind.HAMMOCK ? HAMMOCK_N_PER_M : Stiffness.RIGID;
+        return new Grip(holdAt(platform, p), carriers.get(platform), 0, givesNPerM);
+    }
+
     /** Adds the walks between all holds of each platform; call after every hold is known. */
     void addWalks() {
         for (int p = 0; p < platforms.size(); p++) {
@@ -69,7 +81,7 @@ final class Decks {
                                         holds.get(j),
                                         LocomotorMode.QUADRUPEDAL_WALK,
                                         false,
-                                        Carrier.SURFACE);
+                                        carriers.get(p));
                     }
                 }
             }
@@ -130,7 +142,7 @@ final class Decks {
     private void join(int p, int i, double share, Point onDeck) {
         Piece piece = draft.pieces().get(i);
         if (draft.within(piece.line().at(share), onDeck, piece.radiusM())) {
-            draft.join(i, share, holdAt(p, onDeck), Carrier.SURFACE, 0);
+            draft.join(i, share, grip(p, onDeck));
         }
     }
 
@@ -161,7 +173,7 @@ final class Decks {
     private void joinDecks(int p, Point from, int q) {
         Point to = platforms.get(q).grasped(from);
         if (draft.within(from, to, 0)) {
-            draft.moves().over(holdAt(p, from), Carrier.SURFACE, holdAt(q, to), Carrier.SURFACE, 0);
+            draft.moves().over(grip(p, from), grip(q, to));
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
+import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.geometry.Point;
@@ -19,19 +20,28 @@ final class Draft {
     private final GraphSettings settings;
     private final List<Double> reachesM;
     private final double widestGapM;
-    private final HoldTable holds = new HoldTable();
+    private final GroundHeights groundHeights;
+    private final HoldTable holds;
+    private final Obstructions obstructions;
     private final MoveList moves;
     private final List<Piece> pieces;
     private final List<Carrier> carriers = new ArrayList<>();
     private final List<double[]> ownShares = new ArrayList<>();
+    private final Stiffness stiffness;
+    private final Carrier branches;
     private final List<LineHolds> holdsOnPiece = new ArrayList<>();
 
     Draft(Enclosure enclosure, GraphSettings settings) {
         this.enclosure = enclosure;
         this.settings = settings;
+        this.groundHeights = new GroundHeights(enclosure.ground().terrain());
+        this.holds = new HoldTable(groundHeights);
         this.reachesM = settings.reachesM();
         this.widestGapM = settings.widestGapM();
-        this.moves = new MoveList(holds, enclosure.platforms());
+        this.stiffness = new Stiffness(settings.elasticities());
+        this.branches = Carrier.branches(settings.branchesNPerM());
+        this.obstructions = Obstructions.of(enclosure);
+        this.moves = new MoveList(holds, obstructions);
         this.pieces = Pieces.of(enclosure.supports());
         for (int i = 0; i < pieces.size(); i++) {
             carriers.add(Carrier.of(pieces.get(i)));
@@ -67,9 +77,23 @@ final class Draft {
         return reachesM;
     }
 
+    /** Whether any body swings hand over hand. */
+    boolean brachiates() {
+        return settings.bodies().stream().anyMatch(Body::brachiates);
+    }
+
+    /** The longest reach across a gap. */
+    double widestReachAcrossM() {
+        return settings.bodies().stream().mapToDouble(Body::gapReachM).max().orElse(0);
+    }
+
     /** The longest reach. */
     double widestGapM() {
         return widestGapM;
+    }
+
+    GroundHeights groundHeights() {
+        return groundHeights;
     }
 
     HoldTable holds() {
@@ -100,17 +124,34 @@ final class Draft {
         return hold;
     }
 
-    /** Joins a place on a piece with a place on another carrier, and returns the hold on the piece. */
-    int join(int piece, double share, int otherHold, Carrier other, double otherRadiusM) {
-        int hold = holdOn(piece, share);
-        moves.over(hold, carrier(piece), otherHold, other, pieces.get(piece).radiusM() + otherRadiusM);
-        return hold;
+    /** What the crowns are held by. */
+    Carrier branches() {
+        return branches;
+    }
+
+    /** A hold on a piece as one end of a move; makes the hold if need be. */
+    Grip grip(int piece, double share) {
+        Piece line = pieces.get(piece);
+        return new Grip(holdOn(piece, share), carrier(piece), line.radiusM(), stiffness.at(line, share));
+    }
+
+    /** A hold among the branches as one end of a move. */
+    Grip branch(int hold) {
+        return new Grip(hold, branches, 0, settings.branchesNPerM());
+    }
+
+    /** Joins a place on a piece with a place on another carrier. */
+    void join(int piece, double share, Grip other) {
+        moves.over(grip(piece, share), other);
     }
 
     /** Adds the moves from each hold of a piece to the next along it. */
     void chainHoldsAlongPieces() {
+        HandRails rails = new HandRails(this);
+        boolean brachiates = brachiates();
         for (int i = 0; i < pieces.size(); i++) {
             boolean steep = pieces.get(i).isSteep();
+            boolean walked = pieces.get(i).slopeDeg() <= Carrier.WALKWAY_SLOPE_DEG;
             Carrier carrier = carrier(i);
             int last = -1;
             for (int hold : holdsOnPiece.get(i).inOrder()) {
@@ -120,6 +161,12 @@ final class Draft {
                     } else {
                         moves.along(last, hold, LocomotorMode.CLAMBER, false, carrier);
                     }
+                    if (brachiates && !steep) {
+                        moves.along(last, hold, LocomotorMode.BRACHIATE, false, carrier);
+                    }
+                    if (walked) {
+                        rails.walk(i, last, hold);
+                    }
                     if (carrier.isWalkway()) {
                         moves.along(last, hold, LocomotorMode.QUADRUPEDAL_WALK, false, carrier);
                     }
@@ -127,6 +174,11 @@ final class Draft {
                 last = hold;
             }
         }
+    }
+
+    /** Whether nothing stands in a straight way, not even a door. */
+    boolean isOpen(Point a, Point b) {
+        return obstructions.passage(a, b) == Obstructions.FREE;
     }
 
     /** Whether a gap between two places can be crossed by the longest reach, given the radii of what is held. */

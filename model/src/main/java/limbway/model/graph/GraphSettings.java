@@ -18,15 +18,26 @@ import limbway.model.parameter.Standing;
  * @param useReachM how far from a resource a hold may be to use it [m]
  * @param energy bounds the sways, leaps and drops that get a move
  * @param elasticities how the materials bend
+ * @param branchesNPerM force for each metre that the branches of a crown give where they are held [N/m], above 0
+ * @param fingerShare breadth of the fingers over the thickest hook grip of a body, above 0
  */
 public record GraphSettings(
-        double holdSpacingM, List<Body> bodies, double useReachM, EnergySettings energy, Elasticities elasticities) {
+        double holdSpacingM,
+        List<Body> bodies,
+        double useReachM,
+        EnergySettings energy,
+        Elasticities elasticities,
+        double branchesNPerM,
+        double fingerShare) {
 
     /** Default distance between holds [m]. */
     public static final double HOLD_SPACING_M = 0.25;
 
     /** Default distance from which a resource is used [m]. */
     public static final double USE_REACH_M = 0.6;
+
+    private static final double BRANCHES_N_PER_M = 2000;
+    private static final double FINGER_SHARE = 0.2;
 
     /**
      * Checks that all lengths are above 0 and that there is a body.
@@ -54,7 +65,13 @@ public record GraphSettings(
      */
     public static GraphSettings forBodies(List<Body> bodies) {
         return new GraphSettings(
-                HOLD_SPACING_M, bodies, USE_REACH_M, EnergySettings.standard(), Elasticities.standard());
+                HOLD_SPACING_M,
+                bodies,
+                USE_REACH_M,
+                EnergySettings.standard(),
+                Elasticities.standard(),
+                BRANCHES_N_PER_M,
+                FINGER_SHARE);
     }
 
     /**
@@ -64,7 +81,7 @@ public record GraphSettings(
      * @return a copy
      */
     public GraphSettings withHoldSpacing(double spacingM) {
-        return new GraphSettings(spacingM, bodies, useReachM, energy, elasticities);
+        return new GraphSettings(spacingM, bodies, useReachM, energy, elasticities, branchesNPerM, fingerShare);
     }
 
     /**
@@ -119,6 +136,24 @@ public record GraphSettings(
                         0.3,
                         1.2,
                         Standing.ASSUMPTION,
-                        "about half an arm's length of a juvenile"));
+                        "about half an arm's length of a juvenile"),
+                new Parameter(
+                        "graph.branches-stiffness",
+                        "force for each metre that the branches of a crown give",
+                        "N/m",
+                        branchesNPerM,
+                        200,
+                        5000,
+                        Standing.ASSUMPTION,
+                        "about that of a living branch 7 cm thick and 2.5 m long; real crowns were not measured"),
+                new Parameter(
+                        "graph.finger-share",
+                        "breadth of the fingers over the thickest hook grip",
+                        "1",
+                        fingerShare,
+                        0.1,
+                        0.3,
+                        Standing.ASSUMPTION,
+                        "fingers of 25 mm for a hook grip of 125 mm; no measurement was found"));
     }
 }

@@ -22,8 +22,7 @@ public final class Grasp {
     public static boolean canUse(Body body, Support support) {
         for (Segment line : support.axis().pieces()) {
             if (line.lengthM() > Pieces.SAME_PLACE_M
-                    && !Carrier.of(new Piece(line, support, List.of(support.id()), List.of(1.0)))
-                            .canUse(body)) {
+                    && !Carrier.of(Piece.of(line, support, 0)).canUse(body)) {
                 return false;
             }
         }
@@ -43,7 +42,7 @@ public final class Grasp {
         List<UsableLine> lines = new ArrayList<>();
         for (Piece piece : Pieces.of(supports)) {
             if (Carrier.of(piece).canUse(body)) {
-                lines.add(new UsableLine(piece.line(), piece.stock().diameterM()));
+                lines.add(new UsableLine(piece.line(), piece.diameterM()));
             }
         }
         return lines;

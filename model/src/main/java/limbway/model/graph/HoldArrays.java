@@ -8,13 +8,17 @@ final class HoldArrays {
     final double[] xM;
     final double[] yM;
     final double[] zM;
+    /** Height above the ground; where that is level at 0, the same array as {@link #zM}. */
+    final double[] heightM;
+
     final String[] support;
     final boolean[] onGround;
 
-    HoldArrays(int holds) {
+    HoldArrays(int holds, boolean levelGround) {
         xM = new double[holds];
         yM = new double[holds];
         zM = new double[holds];
+        heightM = levelGround ? zM : new double[holds];
         support = new String[holds];
         onGround = new boolean[holds];
     }

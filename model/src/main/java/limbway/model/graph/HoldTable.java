@@ -16,23 +16,29 @@ import limbway.model.geometry.Point;
  */
 final class HoldTable {
 
-    /** A hold lower than this stands on the ground. */
+    /** A hold no higher than this above the ground stands on it. */
     static final double GROUND_LEVEL_M = 0.01;
 
     private static final double CELL_M = 0.01;
     private static final int NONE = -1;
 
+    private final GroundHeights ground;
     private final List<String> names = new ArrayList<>();
     private final Map<String, Integer> nameNumbers = new LinkedHashMap<>();
     private double[] xM = new double[1024];
     private double[] yM = new double[1024];
     private double[] zM = new double[1024];
+    /** Height above sloping ground; empty where the ground is level at 0. */
+    private double[] heightM;
+
     private int[] name = new int[1024];
     private int[] nextInBucket = new int[1024];
     private int[] firstInBucket = new int[2048];
     private int size;
 
-    HoldTable() {
+    HoldTable(GroundHeights ground) {
+        this.ground = ground;
+        this.heightM = ground.isLevel() ? new double[0] : new double[xM.length];
         Arrays.fill(firstInBucket, NONE);
     }
 
@@ -47,6 +53,9 @@ final class HoldTable {
         xM[size] = p.xM();
         yM[size] = p.yM();
         zM[size] = p.zM();
+        if (!ground.isLevel()) {
+            heightM[size] = heightM(p);
+        }
         name[size] = nameNumbers.computeIfAbsent(support, s -> {
             names.add(s);
             return names.size() - 1;
@@ -71,8 +80,18 @@ final class HoldTable {
         return names.get(name[hold]);
     }
 
+    /** Height of a hold above the ground, negative below it. */
+    double heightM(int hold) {
+        return ground.isLevel() ? zM[hold] : heightM[hold];
+    }
+
+    /** Height of a place above the ground, negative below it. */
+    double heightM(Point p) {
+        return p.zM() - ground.at(p.xM(), p.yM());
+    }
+
     boolean onGround(int hold) {
-        return zM[hold] <= GROUND_LEVEL_M;
+        return heightM(hold) <= GROUND_LEVEL_M;
     }
 
     double distanceM(int a, int b) {
@@ -116,6 +135,7 @@ final class HoldTable {
         xM = Arrays.copyOf(xM, length);
         yM = Arrays.copyOf(yM, length);
         zM = Arrays.copyOf(zM, length);
+        heightM = ground.isLevel() ? heightM : Arrays.copyOf(heightM, length);
         name = Arrays.copyOf(name, length);
         nextInBucket = Arrays.copyOf(nextInBucket, length);
         firstInBucket = new int[2 * length];

@@ -3,7 +3,7 @@ package limbway.model.graph;
 import limbway.model.body.LocomotorMode;
 
 /**
- * Moves as flat arrays, sorted by the hold they start from, with an index by the hold they end at: 25 bytes a move.
+ * Moves as flat arrays, sorted by the hold they start from, with an index by the hold they end at: 30 bytes a move.
  *
  * <p>Length and slope are not kept; they follow from the two holds.
  */
@@ -22,6 +22,8 @@ final class MoveArrays {
     final float[] gapM;
     final int[] firstCarrier;
     final int[] secondCarrier;
+    final float[] stiffnessNPerM;
+    final byte[] door;
     final Carrier[] carriers;
 
     MoveArrays(int holds, int moves, Carrier[] carriers) {
@@ -34,6 +36,8 @@ final class MoveArrays {
         this.gapM = new float[moves];
         this.firstCarrier = new int[moves];
         this.secondCarrier = new int[moves];
+        this.stiffnessNPerM = new float[moves];
+        this.door = new byte[moves];
         this.carriers = carriers;
     }
 

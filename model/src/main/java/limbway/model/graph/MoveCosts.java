@@ -1,6 +1,7 @@
 package limbway.model.graph;
 
 import limbway.model.body.Body;
+import limbway.model.energy.Crossing;
 import limbway.model.energy.EnergySettings;
 
 /**
@@ -16,15 +17,19 @@ public final class MoveCosts {
     public static final int IMPOSSIBLE = -1;
 
     private final Body body;
+    private final RouteGraph graph;
+    private final FlungPrices flung;
     private final int[] milliJ;
 
-    private MoveCosts(Body body, int[] milliJ) {
+    private MoveCosts(Body body, RouteGraph graph, FlungPrices flung, int[] milliJ) {
         this.body = body;
+        this.graph = graph;
+        this.flung = flung;
         this.milliJ = milliJ;
     }
 
     /**
-     * Costs every move of a graph.
+     * Costs every move of a graph with all doors open.
      *
      * @param graph the graph
      * @param body who moves
@@ -38,7 +43,45 @@ public final class MoveCosts {
         for (int m = 0; m < milliJ.length; m++) {
             milliJ[m] = prices.milliJ(m);
         }
-        return new MoveCosts(body, milliJ);
+        return new MoveCosts(body, graph, new FlungPrices(graph, body, settings), milliJ);
+    }
+
+    /**
+     * The same costs with the doors as they are at a time of day: what passes a shut door cannot be made.
+     *
+     * @param secondOfDay seconds after midnight, 0 to 86,399
+     * @return costs; these themselves where every door is open
+     */
+    public MoveCosts at(int secondOfDay) {
+        boolean[] open = new boolean[graph.doors().size()];
+        boolean all = true;
+        for (int d = 0; d < open.length; d++) {
+            open[d] = graph.doors().get(d).isOpenAt(secondOfDay);
+            all &= open[d];
+        }
+        if (all) {
+            return this;
+        }
+        int[] then = milliJ.clone();
+        for (int m = 0; m < then.length; m++) {
+            if (graph.door(m) >= 0 && !open[graph.door(m)]) {
+                then[m] = IMPOSSIBLE;
+            }
+        }
+        return new MoveCosts(body, graph, flung, then);
+    }
+
+    /**
+     * Time that a move takes.
+     *
+     * @param move number of a move that the body can make
+     * @return seconds, 0 or more
+     */
+    public double seconds(int move) {
+        if (FlungPrices.covers(graph.mode(move)) && flung.of(move) instanceof Crossing.Possible possible) {
+            return possible.seconds();
+        }
+        return graph.lengthM(move) / body.speeds().inMode(graph.mode(move));
     }
 
     /**

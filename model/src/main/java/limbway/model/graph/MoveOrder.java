@@ -65,7 +65,8 @@ final class MoveOrder {
             }
             if (list.gapM(other) == list.gapM(m)
                     && list.firstCarrier(other) == list.firstCarrier(m)
-                    && list.secondCarrier(other) == list.secondCarrier(m)) {
+                    && list.secondCarrier(other) == list.secondCarrier(m)
+                    && list.stiffnessNPerM(other) == list.stiffnessNPerM(m)) {
                 return true;
             }
         }

@@ -16,6 +16,9 @@ import limbway.model.geometry.Point;
  */
 final class NearbyPlaces {
 
+    /** With more places than this, walks lead by way of neighbours instead of straight. */
+    private static final int EXACT_PLACES = 1500;
+
     private static final int DIRECTIONS = 32;
     private static final double CELL_M = 2;
     private static final int FARTHEST_RING = 16;
@@ -26,6 +29,30 @@ final class NearbyPlaces {
     private final double westM;
     private final double southM;
     private final List<List<Integer>> cells = new ArrayList<>();
+
+    /** Receives a pair of places by their numbers. */
+    @FunctionalInterface
+    interface Pair {
+        void accept(int one, int other);
+    }
+
+    /** Visits every pair of places, or, where there are very many, each place with its nearest neighbours all round. */
+    static void forEachPair(List<Point> places, Pair visitor) {
+        if (places.size() > EXACT_PLACES) {
+            NearbyPlaces nearby = new NearbyPlaces(places);
+            for (int i = 0; i < places.size(); i++) {
+                for (int j : nearby.around(i)) {
+                    visitor.accept(i, j);
+                }
+            }
+            return;
+        }
+        for (int i = 0; i < places.size(); i++) {
+            for (int j = i + 1; j < places.size(); j++) {
+                visitor.accept(i, j);
+            }
+        }
+    }
 
     NearbyPlaces(List<Point> places) {
         this.places = places;

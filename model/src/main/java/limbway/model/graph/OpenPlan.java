@@ -30,19 +30,47 @@ final class OpenPlan {
 
     private final GeometryFactory factory = new GeometryFactory();
     private final boolean everythingSeen;
+    private final Geometry area;
     private final PreparedGeometry open;
     private final List<Corner> turns = new ArrayList<>();
 
     OpenPlan(Outline outline, List<Outline> holes) {
-        everythingSeen = holes.isEmpty() && outline.isConvex();
+        this(outline, holes, List.of());
+    }
+
+    OpenPlan(Outline outline, List<Outline> holes, List<Geometry> otherHoles) {
+        this(areaOf(outline, holes, otherHoles), holes.isEmpty() && otherHoles.isEmpty() && outline.isConvex());
+    }
+
+    /** The part of this plan that lies within a polygon without holes. */
+    OpenPlan within(Polygon part) {
+        if (open.covers(part)) {
+            return new OpenPlan(part, isConvex(part));
+        }
+        Geometry common = part.intersection(area);
+        return new OpenPlan(common, common instanceof Polygon polygon && isConvex(polygon));
+    }
+
+    private static boolean isConvex(Polygon polygon) {
+        return polygon.getNumInteriorRing() == 0
+                && polygon.convexHull().getArea() - polygon.getArea() <= SLACK_M * SLACK_M;
+    }
+
+    private static Geometry areaOf(Outline outline, List<Outline> holes, List<Geometry> otherHoles) {
         Geometry area = outline.toPolygon();
-        if (!holes.isEmpty()) {
-            List<Geometry> closed = new ArrayList<>();
+        if (!holes.isEmpty() || !otherHoles.isEmpty()) {
+            List<Geometry> closed = new ArrayList<>(otherHoles);
             for (Outline hole : holes) {
                 closed.add(hole.toPolygon());
             }
             area = area.difference(UnaryUnionOp.union(closed));
         }
+        return area;
+    }
+
+    private OpenPlan(Geometry area, boolean everythingSeen) {
+        this.area = area;
+        this.everythingSeen = everythingSeen;
         open = PreparedGeometryFactory.prepare(area.buffer(SLACK_M, 2));
         for (int i = 0; i < area.getNumGeometries(); i++) {
             if (area.getGeometryN(i) instanceof Polygon polygon) {
@@ -62,6 +90,11 @@ final class OpenPlan {
     boolean covers(double xM, double yM) {
         Point place = factory.createPoint(new Coordinate(xM, yM));
         return open.covers(place);
+    }
+
+    /** The parts of a line that lie in the area, its ends on the edge of it at most half the slack outside. */
+    Geometry partsOf(LineString line) {
+        return open.covers(line) ? line : line.intersection(area.buffer(SLACK_M / 2, 2));
     }
 
     boolean sees(limbway.model.geometry.Point a, limbway.model.geometry.Point b) {

@@ -3,6 +3,7 @@ package limbway.model.graph;
 import java.util.List;
 
 import limbway.model.enclosure.Support;
+import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
 
@@ -10,14 +11,36 @@ import limbway.model.geometry.Segment;
  * One straight piece of support, joined from all supports that continue each other in one line.
  *
  * @param line its ends
- * @param stock a support it was made of, for diameter, material and kind
+ * @param stock a support it was made of, for material and kind
+ * @param diameterM thickness; of a tapering support in the middle of the piece
+ * @param course where it lies along the whole member
  * @param names supports in order along the line
  * @param untilShare where each of them ends, as a share of the length; the last is 1
  */
-record Piece(Segment line, Support stock, List<String> names, List<Double> untilShare) {
+record Piece(
+        Segment line, Support stock, double diameterM, Course course, List<String> names, List<Double> untilShare) {
 
     /** A support steeper than this is climbed, not walked or clambered along. */
     static final double STEEP_DEG = 45;
+
+    /** A straight part of one support, before any joining. */
+    static Piece of(Segment line, Support support, double startM) {
+        double lengthM = line.lengthM();
+        Course course = new Course(support.axis().lengthM(), startM, startM + lengthM);
+        return new Piece(
+                line,
+                support,
+                support.diameterAtM(startM + lengthM / 2),
+                isDrawnFromTheTop(support) ? course.mirrored() : course,
+                List.of(support.id()),
+                List.of(1.0));
+    }
+
+    /** A pole or trunk stands on its lower end, whichever was drawn first. */
+    private static boolean isDrawnFromTheTop(Support support) {
+        return (support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK)
+                && support.axis().end().zM() < support.axis().start().zM();
+    }
 
     double slopeDeg() {
         Point d = line.b().minus(line.a());
@@ -33,7 +56,7 @@ record Piece(Segment line, Support stock, List<String> names, List<Double> until
     }
 
     double radiusM() {
-        return stock.diameterM() / 2;
+        return diameterM / 2;
     }
 
     String nameAt(double share) {

@@ -17,6 +17,8 @@ final class Pieces {
 
     private static final double SAME_DIRECTION = 1e-9;
 
+    private static final double TAPER_STEP_M = 0.5;
+
     private final List<Piece> raw = new ArrayList<>();
     private final Map<String, List<Integer>> endsAt = new LinkedHashMap<>();
     private boolean[] used;
@@ -29,12 +31,12 @@ final class Pieces {
 
     private List<Piece> join(List<Support> supports) {
         for (Support support : supports) {
+            double alongM = 0;
             for (Segment line : support.axis().pieces()) {
                 if (line.lengthM() > SAME_PLACE_M) {
-                    remember(line.a(), raw.size());
-                    remember(line.b(), raw.size());
-                    raw.add(new Piece(line, support, List.of(support.id()), List.of(1.0)));
+                    cut(support, line, alongM);
                 }
+                alongM += line.lengthM();
             }
         }
         used = new boolean[raw.size()];
@@ -47,6 +49,19 @@ final class Pieces {
             }
         }
         return joined;
+    }
+
+    /** A tapering line is cut into lengths of nearly one thickness. */
+    private void cut(Support support, Segment line, double alongM) {
+        boolean tapers = support.tipDiameterM() < support.diameterM();
+        int parts = tapers ? (int) Math.ceil(line.lengthM() / TAPER_STEP_M) : 1;
+        for (int i = 0; i < parts; i++) {
+            Segment part =
+                    parts == 1 ? line : new Segment(line.at((double) i / parts), line.at((double) (i + 1) / parts));
+            remember(part.a(), raw.size());
+            remember(part.b(), raw.size());
+            raw.add(Piece.of(part, support, alongM + i * line.lengthM() / parts));
+        }
     }
 
     /** Appends pieces at the far end as long as one continues the line. */
@@ -68,7 +83,7 @@ final class Pieces {
             }
             Piece other = raw.get(candidate);
             Piece onward = key(other.line().a()).equals(key(line.line().b())) ? other : reversed(other);
-            if (sameStock(line.stock(), onward.stock()) && sameDirection(line.line(), onward.line())) {
+            if (sameStock(line, onward) && sameDirection(line.line(), onward.line())) {
                 used[candidate] = true;
                 return onward;
             }
@@ -76,8 +91,11 @@ final class Pieces {
         return null;
     }
 
-    private static boolean sameStock(Support one, Support other) {
-        return one.kind() == other.kind() && one.material() == other.material() && one.diameterM() == other.diameterM();
+    private static boolean sameStock(Piece one, Piece other) {
+        return one.stock().kind() == other.stock().kind()
+                && one.stock().material() == other.stock().material()
+                && one.diameterM() == other.diameterM()
+                && one.stock().bearing().equals(other.stock().bearing());
     }
 
     private static boolean sameDirection(Segment one, Segment other) {
@@ -102,7 +120,19 @@ final class Pieces {
         for (double share : second.untilShare()) {
             until.add(share == 1 ? 1 : (firstM + share * (totalM - firstM)) / totalM);
         }
-        return new Piece(new Segment(first.line().a(), second.line().b()), first.stock(), names, until);
+        boolean oneSupport = first.stock().id().equals(second.stock().id());
+        return new Piece(
+                new Segment(first.line().a(), second.line().b()),
+                first.stock(),
+                first.diameterM(),
+                oneSupport
+                        ? new Course(
+                                first.course().memberM(),
+                                first.course().startM(),
+                                second.course().endM())
+                        : first.course().joinedBy(second.course()),
+                names,
+                until);
     }
 
     private static Piece reversed(Piece piece) {
@@ -112,7 +142,13 @@ final class Pieces {
             names.add(piece.names().get(i));
             until.add(i == 0 ? 1 : 1 - piece.untilShare().get(i - 1));
         }
-        return new Piece(new Segment(piece.line().b(), piece.line().a()), piece.stock(), names, until);
+        return new Piece(
+                new Segment(piece.line().b(), piece.line().a()),
+                piece.stock(),
+                piece.diameterM(),
+                piece.course().reversed(),
+                names,
+                until);
     }
 
     private void remember(Point end, int piece) {

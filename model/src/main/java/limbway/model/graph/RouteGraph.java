@@ -1,8 +1,10 @@
 package limbway.model.graph;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Door;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Resource;
 import limbway.model.geometry.Point;
@@ -19,12 +21,14 @@ public final class RouteGraph {
     private final HoldArrays holds;
     private final MoveArrays moves;
     private final List<Resource> resources;
+    private final List<Door> doors;
     private final List<int[]> useHolds;
 
-    RouteGraph(HoldArrays holds, MoveArrays moves, List<Resource> resources, List<int[]> useHolds) {
+    RouteGraph(HoldArrays holds, MoveArrays moves, List<Resource> resources, List<Door> doors, List<int[]> useHolds) {
         this.holds = holds;
         this.moves = moves;
         this.resources = List.copyOf(resources);
+        this.doors = List.copyOf(doors);
         this.useHolds = List.copyOf(useHolds);
     }
 
@@ -45,12 +49,31 @@ public final class RouteGraph {
         canopy.connect();
         new CrownEntries(draft, decks, canopy).connect();
         ground.connect(decks, canopy);
-        List<List<Integer>> useHolds = new UsePoints(draft, decks, canopy, ground).find();
+        Faces faces = new Faces(draft);
+        faces.connect(decks, canopy, ground);
+        List<Landing> landings = landings(draft, decks, faces);
+        new SwayWays(draft, landings).connect();
+        new LeapWays(draft, decks).connect();
+        new DropWays(draft, decks, ground).connect();
+        List<List<Integer>> useHolds = new UsePoints(draft, decks, canopy, faces, ground).find();
         decks.addWalks();
+        faces.addClimbs();
         canopy.addClambers();
         ground.addWalks();
         draft.chainHoldsAlongPieces();
         return Assembly.of(draft, useHolds);
+    }
+
+    private static List<Landing> landings(Draft draft, Decks decks, Faces faces) {
+        List<Landing> landings = new ArrayList<>();
+        for (int i = 0; i < draft.pieces().size(); i++) {
+            landings.add(new Landing.OnPiece(draft, i));
+        }
+        for (int p = 0; p < decks.platforms().size(); p++) {
+            landings.add(new Landing.OnDeck(decks, p));
+        }
+        faces.faces().forEach(face -> landings.add(new Landing.OnFace(draft, face)));
+        return landings;
     }
 
     /**
@@ -79,6 +102,16 @@ public final class RouteGraph {
      */
     public Point place(int hold) {
         return holds.place(hold);
+    }
+
+    /**
+     * How high a hold is above the ground straight below it.
+     *
+     * @param hold number of a hold
+     * @return metres, negative below the ground
+     */
+    public double heightAboveGroundM(int hold) {
+        return holds.heightM[hold];
     }
 
     /**
@@ -193,13 +226,32 @@ public final class RouteGraph {
     }
 
     /**
-     * Clear distance reached over.
+     * Clear distance reached, swayed or leaped over, or dropped.
      *
      * @param move number of a move
-     * @return metres, 0 where the body stays in contact
+     * @return metres, 0 where the body stays in contact; of a bipedal walk, how high the hand finds a support
      */
     public double gapM(int move) {
         return moves.gapM[move];
+    }
+
+    /**
+     * The door that a move passes through.
+     *
+     * @param move number of a move
+     * @return place in {@link #doors()}, or -1 for none
+     */
+    public int door(int move) {
+        return moves.door[move] - 1;
+    }
+
+    /**
+     * The doors of the enclosure.
+     *
+     * @return doors in the order of the enclosure
+     */
+    public List<Door> doors() {
+        return doors;
     }
 
     /**

@@ -18,12 +18,14 @@ final class UsePoints {
     private final Draft draft;
     private final Decks decks;
     private final Canopy canopy;
+    private final Faces faces;
     private final GroundWays ground;
 
-    UsePoints(Draft draft, Decks decks, Canopy canopy, GroundWays ground) {
+    UsePoints(Draft draft, Decks decks, Canopy canopy, Faces faces, GroundWays ground) {
         this.draft = draft;
         this.decks = decks;
         this.canopy = canopy;
+        this.faces = faces;
         this.ground = ground;
     }
 
@@ -34,10 +36,11 @@ final class UsePoints {
             Set<Integer> holds = new LinkedHashSet<>();
             usePieces(resource, holds);
             usePlatforms(resource, holds);
+            usePanels(resource, holds);
             for (int crown : canopy.around(resource.at())) {
                 holds.add(canopy.holdIn(crown, resource.at()));
             }
-            boolean low = resource.at().zM() <= draft.settings().useReachM();
+            boolean low = ground.heightM(resource.at()) <= draft.settings().useReachM();
             if (resource.on().isEmpty() && low && ground.covers(resource.at())) {
                 holds.add(ground.holdAt(resource.at()));
             }
@@ -56,6 +59,18 @@ final class UsePoints {
                     && awayM - piece.radiusM() <= draft.settings().useReachM();
             if (carries || near) {
                 holds.add(draft.holdOn(i, share));
+            }
+        }
+    }
+
+    /** Hands go through a mesh to what hangs before or behind it. */
+    private void usePanels(Resource resource, Set<Integer> holds) {
+        for (Face face : faces.faces()) {
+            boolean carries = face.panel().id().equals(resource.on());
+            boolean near = resource.on().isEmpty()
+                    && face.distanceM(resource.at()) <= draft.settings().useReachM();
+            if (carries || near) {
+                holds.add(face.grip(draft, face.nearestTo(resource.at())).hold());
             }
         }
     }

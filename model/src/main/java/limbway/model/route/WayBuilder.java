@@ -38,7 +38,7 @@ final class WayBuilder {
         LocomotorMode mode = graph.mode(move);
         int milliJ = costs.milliJ(move);
         double moveM = graph.lengthM(move);
-        double moveSeconds = moveM / costs.body().speeds().inMode(mode);
+        double moveSeconds = costs.seconds(move);
         milliJByMode[mode.ordinal()] += milliJ;
         lengthM += moveM;
         seconds += moveSeconds;

@@ -85,6 +85,6 @@ class FlexiblePoleTest {
             boolean limp = material == Material.FIBRE_ROPE || material == Material.FIRE_HOSE;
             assertEquals(limp, all.of(material).isEmpty(), material.word());
         }
-        assertEquals(12, all.parameters().size());
+        assertEquals(13, all.parameters().size());
     }
 }

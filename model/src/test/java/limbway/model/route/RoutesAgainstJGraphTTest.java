@@ -13,6 +13,7 @@ import limbway.model.graph.GraphSettings;
 import limbway.model.graph.MoveCosts;
 import limbway.model.graph.RouteGraph;
 import limbway.model.scene.DijkstraReference;
+import limbway.model.scene.FurnishedEnclosure;
 import limbway.model.scene.RandomEnclosure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -27,6 +28,10 @@ class RoutesAgainstJGraphTTest {
 
     static IntStream seeds() {
         return IntStream.rangeClosed(1, 200);
+    }
+
+    static IntStream furnishedSeeds() {
+        return IntStream.rangeClosed(1, 500);
     }
 
     static IntStream fewSeeds() {
@@ -47,6 +52,26 @@ class RoutesAgainstJGraphTTest {
             for (int hold = 0; hold < graph.holdCount(); hold++) {
                 String where =
                         "RandomEnclosure.of(" + seed + "L), " + body.name() + ", hold " + hold + " to resource " + r;
+                assertEquals(reference[hold], routes.cheapestMilliJ(hold, r), where);
+                assertEquals(referenceOff[hold], routes.offGroundMilliJ(hold, r), where);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("furnishedSeeds")
+    void costsAreEqualAmongEverySupportAndBarrierAtNoonAndAtNight(int seed) {
+        Body body = BODIES.get(seed % BODIES.size());
+        RouteGraph graph = RouteGraph.compile(FurnishedEnclosure.of(seed), GraphSettings.forBodies(List.of(body)));
+        MoveCosts atNoon = MoveCosts.of(graph, body, EnergySettings.standard());
+        for (MoveCosts costs : List.of(atNoon, atNoon.at(0))) {
+            Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
+            DijkstraReference dijkstra = new DijkstraReference(graph, costs);
+            int r = seed % graph.resources().size();
+            int[] reference = dijkstra.cheapest(graph.useHolds(r));
+            int[] referenceOff = dijkstra.offGround(graph.useHolds(r));
+            for (int hold = 0; hold < graph.holdCount(); hold++) {
+                String where = "FurnishedEnclosure.of(" + seed + "L), " + body.name() + ", hold " + hold;
                 assertEquals(reference[hold], routes.cheapestMilliJ(hold, r), where);
                 assertEquals(referenceOff[hold], routes.offGroundMilliJ(hold, r), where);
             }

@@ -1,5 +1,6 @@
 package limbway.reports.command;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,6 +18,7 @@ import limbway.reports.data.CsvTable;
 import limbway.reports.data.GraphMl;
 import limbway.reports.data.GraphTables;
 import limbway.reports.data.Json;
+import limbway.reports.scene.EnclosureGlb;
 import limbway.reports.words.Cautions;
 import limbway.sim.habitat.Habitat;
 
@@ -37,6 +39,7 @@ import limbway.sim.habitat.Habitat;
         footer = {
             "  limbway graph yard.yaml --format csv --out yard-graph",
             "  limbway graph yard.yaml --format graphml --out yard-graph",
+            "  limbway graph yard.yaml --format glb --out yard-graph",
             "",
             "Exit code: 0 done; 2 the input is wrong; 3 it could not be done.",
             "",
@@ -44,7 +47,7 @@ import limbway.sim.habitat.Habitat;
         })
 final class GraphCommand implements Callable<Integer> {
 
-    private static final List<String> FORMATS = List.of("csv", "graphml");
+    private static final List<String> FORMATS = List.of("csv", "graphml", "glb");
 
     @Mixin
     private CommonOptions options;
@@ -53,7 +56,8 @@ final class GraphCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "FORMAT",
             defaultValue = "csv",
-            description = "csv (three tables) or graphml; without it csv.")
+            description = "csv (three tables), graphml, or glb (the enclosure and its moves in space, "
+                    + "for 3D viewers); without it csv.")
     private String format;
 
     @Option(
@@ -79,14 +83,9 @@ final class GraphCommand implements Callable<Integer> {
         Habitat habitat = question.habitat();
         Path folder = OutFolder.prepare(out);
         List<String> written = new ArrayList<>();
-        if (format.equals("csv")) {
-            for (CsvTable table : GraphTables.of(habitat)) {
-                OutFolder.write(folder.resolve(table.name() + ".csv"), table.text());
-                written.add(table.name() + ".csv");
-            }
-        } else {
-            OutFolder.write(folder.resolve("graph.graphml"), GraphMl.text(habitat));
-            written.add("graph.graphml");
+        for (Map.Entry<String, byte[]> file : files(habitat).entrySet()) {
+            OutFolder.write(folder.resolve(file.getKey()), file.getValue());
+            written.add(file.getKey());
         }
         spec.commandLine().getOut().println("wrote " + String.join(", ", written) + " to " + folder);
         if (options.json != null) {
@@ -99,5 +98,20 @@ final class GraphCommand implements Callable<Integer> {
             OutFolder.write(options.json, Json.text(root));
         }
         return ExitCode.DONE;
+    }
+
+    /** Names and contents, in the order of writing. */
+    private Map<String, byte[]> files(Habitat habitat) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        switch (format) {
+            case "graphml" -> files.put("graph.graphml", GraphMl.text(habitat).getBytes(StandardCharsets.UTF_8));
+            case "glb" -> files.put("enclosure.glb", EnclosureGlb.bytes(habitat));
+            default -> {
+                for (CsvTable table : GraphTables.of(habitat)) {
+                    files.put(table.name() + ".csv", table.text().getBytes(StandardCharsets.UTF_8));
+                }
+            }
+        }
+        return files;
     }
 }

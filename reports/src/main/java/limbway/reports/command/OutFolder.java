@@ -1,6 +1,7 @@
 package limbway.reports.command;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -27,12 +28,16 @@ final class OutFolder {
     }
 
     static void write(Path file, String text) throws NotDone {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static void write(Path file, byte[] bytes) throws NotDone {
         try {
             Path parent = file.toAbsolutePath().getParent();
             if (parent != null) {
                 Files.createDirectories(parent);
             }
-            WholeFile.write(file, text);
+            WholeFile.write(file, bytes);
         } catch (IOException e) {
             throw notWritten(file, e, "all but this file");
         }

@@ -62,7 +62,7 @@ public final class GraphMl {
         register(exporter, "gap_m", AttributeType.DOUBLE);
         register(exporter, "on_ground", AttributeType.BOOLEAN);
         for (Body body : habitat.bodies()) {
-            register(exporter, "mj:" + body.name(), AttributeType.INT);
+            register(exporter, energyOf(body), AttributeType.INT);
         }
         StringWriter text = new StringWriter();
         exporter.exportGraph(moves, text);
@@ -71,6 +71,11 @@ public final class GraphMl {
 
     private static void register(GraphMLExporter<Integer, Integer> exporter, String name, AttributeType type) {
         exporter.registerAttribute(name, GraphMLExporter.AttributeCategory.EDGE, type);
+    }
+
+    /** As in the table of moves, but GraphML allows no spaces in the name of an attribute. */
+    private static String energyOf(Body body) {
+        return "mj:" + body.name().replace(' ', '_');
     }
 
     private Map<String, Attribute> hold(int hold) {
@@ -94,7 +99,7 @@ public final class GraphMl {
         for (Body body : habitat.bodies()) {
             int milliJ = habitat.routes(body).costs().milliJ(move);
             if (milliJ != MoveCosts.IMPOSSIBLE) {
-                attributes.put("mj:" + body.name(), DefaultAttribute.createAttribute(milliJ));
+                attributes.put(energyOf(body), DefaultAttribute.createAttribute(milliJ));
             }
         }
         return attributes;

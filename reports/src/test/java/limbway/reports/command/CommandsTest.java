@@ -1,6 +1,7 @@
 package limbway.reports.command;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -198,6 +199,18 @@ class CommandsTest {
                 .parse(out.resolve("graph.graphml").toFile());
         assertEquals("graphml", document.getDocumentElement().getTagName());
         assertTrue(document.getElementsByTagName("edge").getLength() > 100);
+    }
+
+    @Test
+    void glbIsOneBinaryFileAndTheAnswerNamesIt() throws IOException {
+        Path out = folder.resolve("glb");
+        Path file = folder.resolve("graph.json");
+        Answer answer = limbway("graph", scenario, "--format", "glb", "--out", out, "--json", file);
+        assertEquals(0, answer.code(), answer.err());
+        assertEquals("wrote enclosure.glb to " + out + "\n", answer.out());
+        assertEquals("enclosure.glb", json(file).at("/files/0").asText());
+        byte[] bytes = Files.readAllBytes(out.resolve("enclosure.glb"));
+        assertEquals("glTF", new String(bytes, 0, 4, StandardCharsets.US_ASCII));
     }
 
     @Test

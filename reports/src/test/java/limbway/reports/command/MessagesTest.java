@@ -112,10 +112,10 @@ class MessagesTest {
     void aFormatThatIsNotThereIsRefused() {
         refused("""
                 limbway: the graph cannot be written in that format
-                  found    glb
-                  allowed  csv, graphml
+                  found    obj
+                  allowed  csv, graphml, glb
                   mend     choose one of these
-                """, limbway("graph", scenario, "--format", "glb"));
+                """, limbway("graph", scenario, "--format", "obj"));
     }
 
     @Test

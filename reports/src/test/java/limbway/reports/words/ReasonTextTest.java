@@ -1,5 +1,6 @@
 package limbway.reports.words;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+import limbway.model.body.LocomotorMode;
 import limbway.model.energy.EnergyByPart;
 import limbway.model.explain.Chain;
 import limbway.model.explain.Gap;
@@ -22,11 +24,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 @Tag("derived")
 class ReasonTextTest {
 
+    private static final int PARTS = LocomotorMode.values().length;
+
     private static final Point HERE = new Point(0, 0, 0);
 
     /** Parts in the order level, climb, descent, clamber, bridge. */
     private static Way way(double lengthM, long... milliJ) {
-        return new Way(List.of(0), List.of(), EnergyByPart.of(milliJ), 0, lengthM, 0, 1, 0);
+        return new Way(List.of(0), List.of(), EnergyByPart.of(Arrays.copyOf(milliJ, PARTS)), 0, lengthM, 0, 1, 0);
     }
 
     @Test
@@ -55,9 +59,13 @@ class ReasonTextTest {
     @Test
     void roundedPartsAddUpToTheRoundedTotal() {
         // 0.4 + 0.4 + 0.4 = 1.2, printed 1; each part alone would be printed 0
-        assertEquals("1 J, all level", EnergyText.sum(EnergyByPart.of(new long[] {400, 400, 400, 0, 0})));
+        assertEquals(
+                "1 J, all level",
+                EnergyText.sum(EnergyByPart.of(Arrays.copyOf(new long[] {400, 400, 400, 0, 0}, PARTS))));
         // 1.6 + 1.6 = 3.2, printed 3 = 2 + 1
-        assertEquals("3 J = 2 level + 1 up", EnergyText.sum(EnergyByPart.of(new long[] {1600, 1600, 0, 0, 0})));
+        assertEquals(
+                "3 J = 2 level + 1 up",
+                EnergyText.sum(EnergyByPart.of(Arrays.copyOf(new long[] {1600, 1600, 0, 0, 0}, PARTS))));
     }
 
     @Test
@@ -65,8 +73,11 @@ class ReasonTextTest {
         // 16.66 + 16.66 + 16.68 = 50.00 kJ, printed with tenths as 16.7 + 16.6 + 16.7
         assertEquals(
                 "50 kJ = 16.7 down + 16.7 level + 16.6 up",
-                EnergyText.sum(EnergyByPart.of(new long[] {16_660_000, 16_660_000, 16_680_000, 0, 0})));
-        assertEquals("120 kJ, all up", EnergyText.sum(EnergyByPart.of(new long[] {0, 120_400_000, 0, 0, 0})));
+                EnergyText.sum(
+                        EnergyByPart.of(Arrays.copyOf(new long[] {16_660_000, 16_660_000, 16_680_000, 0, 0}, PARTS))));
+        assertEquals(
+                "120 kJ, all up",
+                EnergyText.sum(EnergyByPart.of(Arrays.copyOf(new long[] {0, 120_400_000, 0, 0, 0}, PARTS))));
     }
 
     @Test

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.body.Body;
-import limbway.model.body.BodyCatalogue;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 import limbway.model.study.Animal;
@@ -31,12 +30,11 @@ public final class AnimalReader {
             Standing.ASSUMPTION,
             "within the range of wild infants, 1.6 to 7 kg (from memory)");
 
-    private static final String MOTHER = "adult female";
     private static final int MOST_ANIMALS = 200;
 
     private final Problems problems;
     private final Values values;
-    private final BodyCatalogue bodies;
+    private final Bodies bodies;
 
     /**
      * A reader of animals.
@@ -44,7 +42,7 @@ public final class AnimalReader {
      * @param bodies the bodies that a scenario may name
      * @param problems where mistakes go
      */
-    public AnimalReader(BodyCatalogue bodies, Problems problems) {
+    public AnimalReader(Bodies bodies, Problems problems) {
         this.bodies = bodies;
         this.problems = problems;
         this.values = new Values(problems);
@@ -78,15 +76,14 @@ public final class AnimalReader {
         Fields fields = Fields.of(entry, Form.ANIMAL, problems);
         String bodyName = fields.oneOf("body", bodies.names(), bodies.names().get(0));
         OptionalDouble massKg = fields.number("mass", Quantity.MASS);
-        boolean withInfant = fields.oneOf("with-infant", List.of("true", "false", "yes", "no"), "no")
-                .matches("true|yes");
+        boolean withInfant = fields.yesNo("with-infant").orElse(false);
         boolean known = fields.find("body")
                 .filter(body -> body.shown().equals(Wording.quote(bodyName)))
                 .isPresent();
-        if (withInfant && known && !bodyName.equals(MOTHER)) {
+        if (withInfant && known && !bodies.mothers().contains(bodyName)) {
             fields.fault(Problem.at(fields.find("with-infant").orElse(entry).place(), "only a mother carries an infant")
                     .found(Wording.quote(bodyName))
-                    .allowed(MOTHER));
+                    .allowed(Wording.list(bodies.mothers())));
         }
         int count = fields.count(Quantity.COUNT, 1);
         int rank = fields.count(Quantity.RANK, 0);

@@ -4,8 +4,6 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 import limbway.scenarios.format.ListNode;
 import limbway.scenarios.format.MappingNode;
@@ -17,7 +15,6 @@ import limbway.scenarios.problem.Problems;
 /** Reads the entries under {@code keepers}. */
 public final class FeedingReader {
 
-    private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})(?::00)?");
     private static final String ALLOWED = "00:00 to 23:59, one or a list";
 
     private final Problems problems;
@@ -67,18 +64,13 @@ public final class FeedingReader {
     }
 
     private Optional<LocalTime> time(Node node, String text, String what) {
-        Matcher clock = CLOCK.matcher(text);
-        if (clock.matches()) {
-            int hour = Integer.parseInt(clock.group(1));
-            int minute = Integer.parseInt(clock.group(2));
-            if (hour < 24 && minute < 60) {
-                return Optional.of(LocalTime.of(hour, minute));
-            }
+        Optional<LocalTime> time = Clock.time(text);
+        if (time.isEmpty()) {
+            problems.add(Problem.at(node.place(), what + " is no time of the day")
+                    .found(node.shown())
+                    .allowed(ALLOWED)
+                    .mend("write hours and minutes, for example \"08:30\""));
         }
-        problems.add(Problem.at(node.place(), what + " is no time of the day")
-                .found(node.shown())
-                .allowed(ALLOWED)
-                .mend("write hours and minutes, for example \"08:30\""));
-        return Optional.empty();
+        return time;
     }
 }

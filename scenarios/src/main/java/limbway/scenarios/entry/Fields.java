@@ -76,7 +76,7 @@ public final class Fields {
         for (String key : form.required()) {
             if (node.find(key).isEmpty()) {
                 fault(Problem.at(node.place(), what + " has no " + Wording.quote(key))
-                        .mend("add the line or the pair " + key + ": ..."));
+                        .mend("add the line or the pair " + key + ": " + form.example(key)));
             }
         }
     }
@@ -211,7 +211,9 @@ public final class Fields {
             return otherwise;
         }
         String lower = word.get().toLowerCase(Locale.ROOT);
-        if (!known.contains(lower)) {
+        Optional<String> found =
+                known.stream().filter(one -> one.equalsIgnoreCase(lower)).findFirst();
+        if (found.isEmpty()) {
             fault(Problem.at(
                             find(key).orElse(node).place(),
                             "unknown " + key + " " + Wording.quote(word.get()) + " of " + what)
@@ -219,7 +221,53 @@ public final class Fields {
                     .mend(problems.didYouMean(lower, known, "take one of the words above")));
             return otherwise;
         }
-        return lower;
+        return found.get();
+    }
+
+    /**
+     * Yes or no.
+     *
+     * @param key the key
+     * @return the answer, or empty if it is not there or wrong
+     */
+    public Optional<Boolean> yesNo(String key) {
+        String word = oneOf(key, List.of("true", "false", "yes", "no"), "");
+        return word.isEmpty() ? Optional.empty() : Optional.of(word.matches("true|yes"));
+    }
+
+    /**
+     * Which one of several keys is there, where one of them must be, and one only.
+     *
+     * @param ways the keys
+     * @param whatToSay what they say, for the message, for example {@code where it is}
+     * @param allowed what is allowed, for the message
+     * @return the key, or empty after a problem
+     */
+    Optional<String> oneWay(List<String> ways, String whatToSay, String allowed) {
+        List<String> used = ways.stream().filter(key -> find(key).isPresent()).toList();
+        if (used.size() != 1) {
+            fault(Problem.at(place(), what + " must say in one way " + whatToSay)
+                    .found(used.isEmpty() ? "none" : Wording.list(used))
+                    .allowed(allowed));
+            return Optional.empty();
+        }
+        return Optional.of(used.get(0));
+    }
+
+    /** Refuses keys that mean nothing beside another. */
+    void refuse(List<String> keys, String where) {
+        for (String key : keys) {
+            find(key)
+                    .ifPresent(value -> fault(Problem.at(value.place(), key + " of " + what + " is not needed " + where)
+                            .mend("take it out")));
+        }
+    }
+
+    /** Requires a key that is needed beside another. */
+    void require(String key, String example) {
+        if (find(key).isEmpty()) {
+            fault(Problem.at(place(), what + " has no " + Wording.quote(key)).mend("add " + key + ": " + example));
+        }
     }
 
     /**

@@ -13,25 +13,61 @@ public enum Form {
     /** The scenario as a whole. */
     SCENARIO(
             List.of("title", "site", "ground", "resources", "animals", "keepers"),
-            List.of("supports", "survey", "variants")),
+            List.of("supports", "panels", "barriers", "hot-wires", "doors", "survey", "bodies", "variants")),
     /** Where on Earth. */
     SITE(List.of("latitude", "longitude", "time-zone"), List.of()),
     /** What can be walked on. */
-    GROUND(List.of("outline"), List.of("surface", "obstacles")),
+    GROUND(List.of("outline"), List.of("surface", "obstacles", "heights")),
+    /** Heights of the ground. */
+    HEIGHTS(List.of(), List.of("points", "grid")),
+    /** Heights at equal distances. */
+    GRID(List.of("origin", "spacing", "rows"), List.of()),
     /** What cannot be walked over. */
     OBSTACLE(List.of("obstacle", "outline"), List.of()),
     /** A pole or mast. */
-    POLE(List.of("pole", "at", "height", "diameter", "material"), List.of("lean")),
+    POLE(
+            List.of("pole", "at", "height", "diameter", "material"),
+            List.of("lean", "tip-diameter", "stiffness", "bears", "sways")),
     /** The lean of a pole. */
     LEAN(List.of("degrees", "towards"), List.of()),
     /** A stiff member. */
-    BEAM(List.of("beam", "from", "to", "diameter", "material"), List.of()),
+    BEAM(List.of("beam", "from", "to", "diameter", "material"), List.of("stiffness", "bears")),
+    /** A limb that is free at one end. */
+    BRANCH(
+            List.of("branch", "from", "to", "diameter"),
+            List.of("tip-diameter", "material", "stiffness", "bears", "sways")),
+    /** Two rails with rungs. */
+    LADDER(List.of("ladder", "from", "to", "diameter", "material"), List.of("stiffness", "bears")),
     /** A rope. */
-    ROPE(List.of("rope", "from", "to", "diameter"), List.of("sag", "material")),
+    ROPE(List.of("rope", "from", "to", "diameter"), List.of("sag", "length", "material", "stiffness", "bears")),
     /** The stem of a tree. */
-    TRUNK(List.of("trunk", "at", "height", "diameter"), List.of("crown-radius", "crown-base", "material")),
+    TRUNK(
+            List.of("trunk", "at", "height", "diameter"),
+            List.of("crown-radius", "crown-base", "tip-diameter", "material", "stiffness", "bears", "sways")),
     /** A deck. */
-    PLATFORM(List.of("platform"), List.of("on", "at", "size", "turn", "outline", "height")),
+    PLATFORM(List.of("platform"), List.of("on", "at", "size", "turn", "outline", "height", "bears")),
+    /** Webbing or net to lie in. */
+    HAMMOCK(List.of("hammock"), List.of("on", "at", "size", "turn", "outline", "height", "bears")),
+    /** A climbable panel of wire. */
+    MESH(
+            List.of("mesh"),
+            List.of("corners", "from", "to", "bottom", "top", "outline", "height", "opening", "strand", "stiffness")),
+    /** A climbable panel of rope. */
+    NET(
+            List.of("net"),
+            List.of("corners", "from", "to", "bottom", "top", "outline", "height", "opening", "strand", "stiffness")),
+    /** A smooth solid wall. */
+    WALL(List.of("wall", "top"), List.of("line", "thickness", "outline", "bottom")),
+    /** A pane. */
+    GLASS(List.of("glass", "top"), List.of("line", "thickness", "outline", "bottom")),
+    /** A moat or pool that stops an animal. */
+    OPEN_WATER(List.of("water", "outline"), List.of("depth", "top")),
+    /** A live wire. */
+    STRAND(List.of("strand", "line"), List.of("clearance")),
+    /** Planting behind live wire. */
+    PLANTING(List.of("planting", "outline", "top"), List.of("bottom", "clearance")),
+    /** An opening in a panel or wall. */
+    DOOR(List.of("door", "in", "from", "to", "open"), List.of("sill", "height")),
     /** A feeder. */
     FOOD(List.of("food"), List.of("at", "on", "portions")),
     /** A drinker. */
@@ -42,6 +78,25 @@ public enum Form {
     NEST(List.of("nest"), List.of("at", "on", "portions")),
     /** A place out of sight. */
     RETREAT(List.of("retreat"), List.of("at", "on", "portions")),
+    /** A body that the scenario defines. */
+    BODY(
+            List.of("body"),
+            List.of(
+                    "like",
+                    "mass",
+                    "structural-mass",
+                    "arm-span",
+                    "gap-reach",
+                    "overhead-reach",
+                    "leap",
+                    "take-off",
+                    "grip-diameter",
+                    "hug-diameter",
+                    "walkway-diameter",
+                    "brachiates",
+                    "speeds")),
+    /** How fast a body moves. */
+    SPEEDS(List.of(), List.of("walk", "climb", "descend", "clamber", "brachiate")),
     /** One or more animals. */
     ANIMAL(List.of("body"), List.of("name", "count", "with-infant", "rank", "mass")),
     /** A feeding. */
@@ -49,7 +104,9 @@ public enum Form {
     /** Another layout. */
     VARIANT(List.of("name", "changes"), List.of("note")),
     /** A change: something stands elsewhere. */
-    MOVE(List.of("move"), List.of("at", "on", "from", "to", "outline", "height")),
+    MOVE(
+            List.of("move"),
+            List.of("at", "on", "from", "to", "outline", "height", "corners", "line", "bottom", "top", "in", "sill")),
     /** A change: something is not there. */
     REMOVE(List.of("remove"), List.of()),
     /** A change: something more is there. */
@@ -60,14 +117,27 @@ public enum Form {
             List.of(
                     "height",
                     "diameter",
+                    "tip-diameter",
                     "material",
                     "lean",
                     "sag",
+                    "length",
+                    "stiffness",
+                    "bears",
+                    "sways",
                     "crown-radius",
                     "crown-base",
                     "size",
                     "turn",
-                    "portions")),
+                    "portions",
+                    "bottom",
+                    "top",
+                    "opening",
+                    "strand",
+                    "thickness",
+                    "depth",
+                    "clearance",
+                    "open")),
     /** A change: food is no longer put out in a place. */
     UNFEED(List.of("unfeed"), List.of()),
     /** A measured stand of trees. */
@@ -87,7 +157,19 @@ public enum Form {
                     "crown-base-share"));
 
     /** Kinds of entries under {@code supports}. */
-    public static final List<Form> SUPPORTS = List.of(POLE, BEAM, ROPE, TRUNK, PLATFORM);
+    public static final List<Form> SUPPORTS = List.of(POLE, BEAM, ROPE, TRUNK, PLATFORM, BRANCH, LADDER, HAMMOCK);
+
+    /** Kinds of entries under {@code panels}. */
+    public static final List<Form> PANELS = List.of(MESH, NET);
+
+    /** Kinds of entries under {@code barriers}. */
+    public static final List<Form> BARRIERS = List.of(WALL, GLASS, OPEN_WATER);
+
+    /** Kinds of entries under {@code hot-wires}. */
+    public static final List<Form> HOT_WIRES = List.of(STRAND, PLANTING);
+
+    /** Kinds of entries under {@code doors}. */
+    public static final List<Form> DOORS = List.of(DOOR);
 
     /** Kinds of entries under {@code resources}. */
     public static final List<Form> RESOURCES = List.of(FOOD, WATER, SHADE, NEST, RETREAT);
@@ -111,7 +193,7 @@ public enum Form {
      * @return a lower-case word
      */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return this == OPEN_WATER ? WATER.word() : name().toLowerCase(Locale.ROOT);
     }
 
     /**
@@ -130,6 +212,16 @@ public enum Form {
      */
     public List<String> keys() {
         return keys;
+    }
+
+    /**
+     * What to write after a key that is missing.
+     *
+     * @param key one of {@link #required()}
+     * @return an example where the key alone would not say enough, or three dots
+     */
+    String example(String key) {
+        return this == DOOR && key.equals("open") ? "[\"08:00-16:00\"], or always, or never" : "...";
     }
 
     /**

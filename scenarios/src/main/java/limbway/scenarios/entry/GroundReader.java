@@ -8,6 +8,7 @@ import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Obstacle;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
+import limbway.model.geometry.Terrain;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
@@ -23,6 +24,7 @@ public final class GroundReader {
 
     private final Problems problems;
     private final OutlineReader outlines;
+    private final HeightsReader heights;
     private final Values values;
 
     /**
@@ -33,6 +35,7 @@ public final class GroundReader {
     public GroundReader(Problems problems) {
         this.problems = problems;
         this.outlines = new OutlineReader(problems);
+        this.heights = new HeightsReader(problems);
         this.values = new Values(problems);
     }
 
@@ -65,7 +68,9 @@ public final class GroundReader {
             }
             return read.size() == entries.size() ? Optional.of(read) : Optional.empty();
         });
-        return fields.build(() -> new Ground(outline.orElseThrow(), surface, obstacles.orElse(List.of())));
+        Optional<Terrain> terrain = fields.read("heights", value -> heights.read(value, outline));
+        return fields.build(() ->
+                new Ground(outline.orElseThrow(), surface, obstacles.orElse(List.of()), terrain.orElse(Terrain.LEVEL)));
     }
 
     private static double widthM(Outline outline) {

@@ -25,7 +25,7 @@ final class PlaceReader {
 
     private static final String ALLOWED =
             "[x, y, z], or words such as: mast-1 at 6.5, mast-1 top, rope-1 middle, rope-1 at 50 %, deck-1";
-    private static final List<Quantity> XYZ = List.of(Quantity.POSITION, Quantity.POSITION, Quantity.ELEVATION);
+    static final List<Quantity> XYZ = List.of(Quantity.POSITION, Quantity.POSITION, Quantity.ELEVATION);
 
     /** Words for parts of a support; the foot of a pole is its start. */
     private static final Map<String, Spot> SPOTS = Map.of(
@@ -46,16 +46,27 @@ final class PlaceReader {
 
     /** Reads coordinates or words. */
     Optional<PlaceWords> anywhere(Node node, String what) {
+        return anywhere(node, what, 3);
+    }
+
+    /** The same where {@code least} coordinates are enough. */
+    Optional<PlaceWords> anywhere(Node node, String what, int least) {
         return node instanceof ListNode
-                ? coordinates(node, what, 3).map(PlaceWords.class::cast)
+                ? coordinates(node, what, least).map(PlaceWords.class::cast)
                 : values.words(node, what, ALLOWED).flatMap(text -> onNamed(node.place(), text, what));
     }
 
-    /** Reads [x, y, z]; where two numbers are enough, the height is 0 without the third. */
+    /** Reads [x, y, z]; where two numbers are enough, the place is on the ground without the third. */
     Optional<Coordinates> coordinates(Node node, String what, int least) {
         String example = least == 3 ? "[x, y, z] in metres; z is 0 on the ground" : "[x, y] or [x, y, z] in metres";
         return values.numbers(node, XYZ, least, what, example)
-                .map(xyz -> new Coordinates(node.place(), new Point(xyz[0], xyz[1], xyz.length > 2 ? xyz[2] : 0)));
+                .map(xyz -> new Coordinates(
+                        node.place(), new Point(xyz[0], xyz[1], xyz.length > 2 ? xyz[2] : 0), xyz.length == 2));
+    }
+
+    /** Coordinates that never leave the reader, where none could be read. */
+    static Coordinates standIn(Place place) {
+        return new Coordinates(place, new Point(0, 0, 0), false);
     }
 
     private Optional<PlaceWords> onNamed(Place place, String text, String what) {

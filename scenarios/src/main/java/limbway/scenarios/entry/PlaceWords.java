@@ -18,8 +18,9 @@ public sealed interface PlaceWords {
      *
      * @param place where the words stand
      * @param point the point
+     * @param onGround whether no height was given, so that it lies on the ground, however high that is
      */
-    record Coordinates(Place place, Point point) implements PlaceWords {}
+    record Coordinates(Place place, Point point, boolean onGround) implements PlaceWords {}
 
     /**
      * A place on a support or platform.

@@ -29,6 +29,14 @@ public enum Quantity {
     TRUNK_DIAMETER("diameter", "m", 0.005, 4, 0.03, 1.5),
     /** How far a rope hangs below the straight line, as a part of its span in plan. */
     SAG("sag", "%", 0, 30, 0, 15),
+    /** Length of a rope from end to end. */
+    LENGTH("length", "m", 0.05, 2000, 0.5, 100),
+    /** Thickness of the free end of a pole, trunk or branch. */
+    TIP_DIAMETER("tip-diameter", "m", 0.002, 4, 0.005, 1),
+    /** Force for each metre that a support gives. */
+    STIFFNESS("stiffness", "N/m", 10, 10000000, 50, 1000000),
+    /** Heaviest load allowed on a support. */
+    BEARS("bears", "kg", 1, 20000, 5, 2000),
     /** Lean from upright. */
     LEAN("degrees", "degrees", 0, 60, 0, 45),
     /** Compass direction, 90 is east. */
@@ -41,6 +49,24 @@ public enum Quantity {
     CROWN_RADIUS("crown-radius", "m", 0.2, 30, 0.5, 12),
     /** Height of the lowest branches. */
     CROWN_BASE("crown-base", "m", 0, 95, 0.5, 40),
+    /** Clear width of an opening of a mesh or net. */
+    OPENING("opening", "m", 0.005, 0.5, 0.01, 0.3),
+    /** Thickness of the wire or rope of a panel. */
+    STRAND("strand", "m", 0.001, 0.1, 0.002, 0.04),
+    /** Height of a lower edge. */
+    BOTTOM("bottom", "m", 0, 100, 0, 40),
+    /** Height of an upper edge. */
+    TOP("top", "m", 0, 100, 0.3, 40),
+    /** Thickness of a wall or pane. */
+    THICKNESS("thickness", "m", 0.005, 5, 0.01, 1.5),
+    /** Depth of water. */
+    DEPTH("depth", "m", 0.1, 20, 0.3, 5),
+    /** How far animals keep away from live wire. */
+    CLEARANCE("clearance", "m", 0.05, 5, 0.1, 2),
+    /** Height of the lower edge of a door. */
+    SILL("sill", "m", 0, 100, 0, 20),
+    /** Distance between heights of a grid. */
+    SPACING("spacing", "m", 0.1, 500, 0.5, 50),
     /** Distance along a support. */
     ALONG("at", "m", 0, 2000, 0, 60),
     /** Part of a support. */
@@ -53,6 +79,26 @@ public enum Quantity {
     RANK("rank", "", 1, 200, 1, 30),
     /** Mass of an animal. */
     MASS("mass", "kg", 2, 200, 5, 130),
+    /** Mass to design structures for. */
+    STRUCTURAL_MASS("structural-mass", "kg", 2, 300, 5, 160),
+    /** From fingertip to fingertip. */
+    ARM_SPAN("arm-span", "m", 0.3, 4, 0.6, 3),
+    /** Widest gap crossed by reaching over. */
+    GAP_REACH("gap-reach", "m", 0.1, 4, 0.3, 2.5),
+    /** Reach above the feet. */
+    OVERHEAD_REACH("overhead-reach", "m", 0.2, 5, 0.4, 3),
+    /** Widest gap leaped. */
+    LEAP("leap", "m", 0, 15, 0.3, 12),
+    /** Fastest take-off of a leap. */
+    TAKE_OFF("take-off", "m/s", 0, 15, 1, 12),
+    /** Thickest support that a hand hooks round. */
+    GRIP_DIAMETER("grip-diameter", "m", 0.01, 0.6, 0.02, 0.3),
+    /** Thickest rough stem that both arms hold. */
+    HUG_DIAMETER("hug-diameter", "m", 0.02, 3, 0.1, 1.5),
+    /** Thinnest beam broad enough to walk on. */
+    WALKWAY_DIAMETER("walkway-diameter", "m", 0.01, 2, 0.04, 0.6),
+    /** Speed of travel. */
+    SPEED("speed", "m/s", 0.02, 15, 0.1, 5),
     /** Animals of one entry. */
     COUNT("count", "", 1, 50, 1, 20),
     /** Energy of one feeding. */
@@ -68,12 +114,15 @@ public enum Quantity {
     private static final Map<String, Map<String, Double>> OTHER_UNITS = Map.of(
             "m", Map.of("mm", 0.001, "cm", 0.01, "km", 1000.0, "ft", 0.3048, "in", 0.0254),
             "kg", Map.of("g", 0.001, "t", 1000.0, "lb", 0.45359237),
-            "kJ", Map.of("J", 0.001, "MJ", 1000.0, "kcal", 4.184));
+            "kJ", Map.of("J", 0.001, "MJ", 1000.0, "kcal", 4.184),
+            "N/m", Map.of("kN/m", 1000.0, "N/mm", 1000.0, "N/cm", 100.0),
+            "m/s", Map.of("km/h", 1 / 3.6));
 
     private static final Map<String, String[]> SLIPS = Map.of(
             "m", new String[] {"mm", "cm"},
             "kg", new String[] {"g"},
-            "kJ", new String[] {"MJ", "J"});
+            "kJ", new String[] {"MJ", "J"},
+            "m/s", new String[] {"km/h"});
 
     private final String key;
     private final String unit;

@@ -1,5 +1,6 @@
 package limbway.scenarios.entry;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import limbway.scenarios.entry.PlaceWords.OnNamed;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
+import limbway.scenarios.format.ScalarNode;
 import limbway.scenarios.problem.Problems;
 
 /** Finds out what an entry hangs on, also where the rest of it cannot be read. */
@@ -50,5 +52,20 @@ public final class References {
             }
         }
         return found;
+    }
+
+    /**
+     * Everything that must be there for an entry to be there.
+     *
+     * @param entry any entry of a layout
+     * @return names of supports and platforms that carry it, and of the panel or wall that it opens
+     */
+    public static List<String> needed(MappingNode entry) {
+        List<String> names = new ArrayList<>();
+        in(entry).values().forEach(words -> names.add(words.id()));
+        entry.find("in")
+                .filter(ScalarNode.class::isInstance)
+                .ifPresent(node -> names.add(((ScalarNode) node).text().strip()));
+        return names;
     }
 }

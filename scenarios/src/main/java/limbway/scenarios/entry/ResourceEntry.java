@@ -13,4 +13,5 @@ import limbway.scenarios.problem.Place;
  * @param where where it is
  * @param stalls how many can use it at once
  */
-public record ResourceEntry(String id, String what, Place place, ResourceKind kind, PlaceWords where, int stalls) {}
+public record ResourceEntry(String id, String what, Place place, ResourceKind kind, PlaceWords where, int stalls)
+        implements Entry {}

@@ -7,12 +7,10 @@ import java.util.OptionalDouble;
 import limbway.model.enclosure.ResourceKind;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.ScalarNode;
-import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
-import limbway.scenarios.problem.Wording;
 
 /** Reads the entries under {@code resources}. */
-public final class ResourceReader {
+final class ResourceReader {
 
     private static final String AT_ONCE = " at once";
 
@@ -20,38 +18,21 @@ public final class ResourceReader {
     private final PlaceReader places;
     private final Values values;
 
-    /**
-     * A reader of resources.
-     *
-     * @param problems where mistakes go
-     */
-    public ResourceReader(Problems problems) {
+    ResourceReader(Problems problems) {
         this.problems = problems;
         this.places = new PlaceReader(problems);
         this.values = new Values(problems);
     }
 
-    /**
-     * Reads one resource.
-     *
-     * @param node the entry
-     * @param form what kind it is, one of {@link Form#RESOURCES}
-     * @return the resource, or empty if a problem was added
-     */
-    public Optional<ResourceEntry> read(MappingNode node, Form form) {
+    /** Reads one resource; {@code form} is one of {@link Form#RESOURCES}. */
+    Optional<ResourceEntry> read(MappingNode node, Form form) {
         ResourceKind kind = form.resourceKind().orElseThrow();
         Fields fields = Fields.of(node, form, problems);
         String id = fields.id();
-        List<String> used = List.of("at", "on").stream()
-                .filter(key -> fields.find(key).isPresent())
-                .toList();
-        if (used.size() != 1) {
-            fields.fault(Problem.at(fields.place(), fields.what() + " must say in one way where it is")
-                    .found(used.isEmpty() ? "none" : Wording.list(used))
-                    .allowed("at: [x, y, z], or on: words such as mast-2 at 5.5"));
-        }
-        String key = used.isEmpty() ? "at" : used.get(0);
-        Optional<PlaceWords> where = fields.read(key, value -> places.anywhere(value, "place of " + fields.what()));
+        String key = fields.oneWay(
+                        List.of("at", "on"), "where it is", "at: [x, y, z], or on: words such as mast-2 at 5.5")
+                .orElse("at");
+        Optional<PlaceWords> where = fields.read(key, value -> places.anywhere(value, "place of " + fields.what(), 2));
         int stalls = stalls(fields, kind);
         return fields.build(
                 () -> new ResourceEntry(id, fields.what(), fields.place(), kind, where.orElseThrow(), stalls));

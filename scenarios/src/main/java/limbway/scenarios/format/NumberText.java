@@ -14,12 +14,12 @@ public record NumberText(double value, String unit) {
 
     private static final int LONGEST = 40;
     private static final Pattern SHAPE =
-            Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*([\\p{L}%°]*)");
+            Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*((?:[\\p{L}%°]+(?:/\\p{L}+)?)?)");
 
     /**
      * Reads a number.
      *
-     * @param text for example {@code 5.5}, {@code 5.5 m}, {@code 5 %}
+     * @param text for example {@code 5.5}, {@code 5.5 m}, {@code 5 %}, {@code 1500 N/m}
      * @return the number, or empty if the text is none or is too large for one
      */
     public static Optional<NumberText> of(String text) {

@@ -6,19 +6,27 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
+import limbway.model.enclosure.Bearing;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
+import limbway.model.energy.Elasticities;
+import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
+import limbway.model.geometry.Terrain;
 import limbway.scenarios.entry.PlaceWords;
+import limbway.scenarios.entry.PlaceWords.Coordinates;
 import limbway.scenarios.entry.SupportEntry;
+import limbway.scenarios.entry.SupportEntry.Deck;
 import limbway.scenarios.entry.SupportEntry.DeckByOutline;
 import limbway.scenarios.entry.SupportEntry.DeckBySize;
 import limbway.scenarios.entry.SupportEntry.Span;
+import limbway.scenarios.entry.SupportEntry.Stated;
 import limbway.scenarios.entry.SupportEntry.Upright;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
@@ -37,21 +45,28 @@ final class Builder {
     /** A span shorter than this is none [m]. */
     private static final double SHORTEST_SPAN_M = 0.05;
 
+    /** On sloping ground a point this far below it lies on it [m]. */
+    static final double ON_SLOPE_M = 0.01;
+
     private final Names names;
     private final Problems problems;
     private final Map<String, Optional<Built>> built = new LinkedHashMap<>();
     private final Set<String> underWay = new LinkedHashSet<>();
+    private final Terrain terrain;
+    private final Set<String> tied;
 
-    Builder(Names names, Problems problems) {
+    Builder(Names names, Terrain terrain, Problems problems) {
         this.names = names;
+        this.terrain = terrain;
         this.problems = problems;
+        this.tied = Tied.among(names.all(SupportEntry.class));
     }
 
     /** Everything that could be built, in the order of declaration. */
     List<Built> all() {
         List<Built> all = new ArrayList<>();
-        for (String id : names.supportIds()) {
-            build(id).ifPresent(all::add);
+        for (SupportEntry entry : names.all(SupportEntry.class)) {
+            build(entry.id()).ifPresent(all::add);
         }
         return all;
     }
@@ -59,7 +74,7 @@ final class Builder {
     /** Where words say; empty after a problem, or if what they name is broken. */
     Optional<Located> locate(PlaceWords words, String what) {
         if (words instanceof PlaceWords.Coordinates coordinates) {
-            return Optional.of(new Located(coordinates.point(), ""));
+            return Optional.of(new Located(placed(coordinates), ""));
         }
         PlaceWords.OnNamed named = (PlaceWords.OnNamed) words;
         if (!names.checkSupport(named, what, problems)) {
@@ -78,7 +93,7 @@ final class Builder {
                     .allowed("at most " + LONGEST_CHAIN + ", each carried by the next"));
             return Optional.empty();
         }
-        return build(named.id()).flatMap(carrier -> new Spots(problems).on(carrier, named, what));
+        return build(named.id()).flatMap(carrier -> new Spots(terrain, problems).on(carrier, named, what));
     }
 
     private Optional<Built> build(String id) {
@@ -103,21 +118,33 @@ final class Builder {
         if (entry instanceof DeckBySize deck) {
             return locate(deck.middle(), "place of " + deck.what())
                     .filter(middle -> carries(middle, deck))
-                    .map(middle -> new Built.Deck(
+                    .map(middle -> deck(
                             deck,
-                            new Platform(
-                                    deck.id(),
-                                    Shapes.deck(deck, middle.point()),
-                                    middle.point().zM())));
+                            Shapes.deck(deck, middle.point()),
+                            middle.point().zM()));
         }
         DeckByOutline deck = (DeckByOutline) entry;
-        return Optional.of(new Built.Deck(deck, new Platform(deck.id(), deck.outline(), deck.heightM())));
+        return Optional.of(deck(deck, deck.outline(), deck.heightM()));
     }
 
-    private static Built upright(Upright pole) {
-        Polyline axis = Shapes.axis(pole);
-        Support support = new Support(pole.id(), pole.kind(), axis, pole.diameterM(), pole.material());
-        Point foot = pole.foot().point();
+    private static Built deck(Deck entry, Outline outline, double zM) {
+        return new Built.Deck(entry, new Platform(entry.id(), outline, zM, entry.kind(), entry.bearsKg()));
+    }
+
+    private Built upright(Upright pole) {
+        if (pole.kind() == SupportKind.POLE) {
+            OwnWeight.check(pole, Elasticities.standard(), problems);
+        }
+        Point foot = placed(pole.foot());
+        Polyline axis = Shapes.axis(pole, foot);
+        Support support = new Support(
+                pole.id(),
+                pole.kind(),
+                axis,
+                pole.diameterM(),
+                pole.tipDiameterM(),
+                pole.material(),
+                bearing(pole.id(), pole.kind(), pole.stated()));
         Optional<Crown> crown = pole.crown()
                 .map(size -> new Crown(
                         pole.id() + " crown",
@@ -127,6 +154,18 @@ final class Builder {
                         foot.zM() + size.baseM(),
                         axis.end().zM()));
         return new Built.Member(pole, support, crown);
+    }
+
+    /** Who does not say so has a pole or branch sway to which nothing is tied; a trunk is taken as too stout. */
+    private Bearing bearing(String id, SupportKind kind, Stated stated) {
+        boolean free = (kind == SupportKind.POLE || kind == SupportKind.BRANCH) && !tied.contains(id);
+        return new Bearing(
+                stated.stiffnessNPerM(), stated.bearsKg(), stated.sways().orElse(free));
+    }
+
+    private Point placed(Coordinates words) {
+        Point point = words.point();
+        return words.onGround() ? point.atHeight(terrain.heightM(point.xM(), point.yM())) : point;
     }
 
     private Optional<Built> span(Span span) {
@@ -143,17 +182,50 @@ final class Builder {
                     .mend("let it end somewhere else"));
             return Optional.empty();
         }
-        Polyline axis = Shapes.rope(a, b, span.sagShare());
-        double lowestM = axis.points().stream().mapToDouble(Point::zM).min().orElse(0);
-        if (lowestM < 0) {
-            problems.add(Problem.at(span.place(), span.what() + " hangs into the ground")
-                    .found("lowest point at " + Wording.measure(lowestM, "m"))
-                    .allowed("0 m or more")
-                    .mend("hang it higher, or give it less sag"));
+        OptionalDouble sagM = RopeSag.sagM(span, a, b, problems);
+        if (sagM.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Built.Member(
-                span, new Support(span.id(), span.kind(), axis, span.diameterM(), span.material()), Optional.empty()));
+        Polyline axis = Shapes.rope(a, b, sagM.getAsDouble());
+        return hangsIntoGround(span, axis)
+                ? Optional.empty()
+                : Optional.of(new Built.Member(
+                        span,
+                        new Support(
+                                span.id(),
+                                span.kind(),
+                                axis,
+                                span.diameterM(),
+                                span.tipDiameterM(),
+                                span.material(),
+                                bearing(span.id(), span.kind(), span.stated())),
+                        Optional.empty()));
+    }
+
+    private boolean hangsIntoGround(Span span, Polyline axis) {
+        double slackM = terrain.isLevel() ? 0 : ON_SLOPE_M;
+        Point lowest = axis.start();
+        for (Point point : axis.points()) {
+            if (aboveGroundM(point) < aboveGroundM(lowest)) {
+                lowest = point;
+            }
+        }
+        double aboveM = aboveGroundM(lowest);
+        if (aboveM >= -slackM) {
+            return false;
+        }
+        problems.add(Problem.at(span.place(), span.what() + " hangs into the ground")
+                .found(
+                        terrain.isLevel()
+                                ? "lowest point at " + Wording.measure(aboveM, "m")
+                                : Wording.measure(-aboveM, "m") + " below the ground at " + shown(lowest))
+                .allowed("0 m or more" + (terrain.isLevel() ? "" : " above the ground"))
+                .mend("hang it higher, or give it less sag"));
+        return true;
+    }
+
+    private double aboveGroundM(Point point) {
+        return point.zM() - terrain.heightM(point.xM(), point.yM());
     }
 
     private boolean carries(Located middle, DeckBySize deck) {

@@ -16,18 +16,33 @@ final class EntryKind {
 
     private EntryKind() {}
 
-    /** The kind of an entry among some, or empty if it has no key of any. */
+    /**
+     * The kind of an entry among some, or empty if it has no key of any.
+     *
+     * <p>Where a key means several things, such as water to drink and water that stops, the kind that knows more of the
+     * entry's other keys is meant; of equals the first.
+     */
     static Optional<Form> of(MappingNode entry, List<Form> kinds) {
-        return kinds.stream()
-                .filter(kind -> entry.find(kind.word()).isPresent())
-                .findFirst();
+        List<String> keys = entry.keys();
+        Form best = null;
+        long mostKnown = -1;
+        for (Form kind : kinds) {
+            if (keys.contains(kind.word())) {
+                long known = keys.stream().filter(kind.keys()::contains).count();
+                if (known > mostKnown) {
+                    best = kind;
+                    mostKnown = known;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
     }
 
     /** The same, with a problem for an entry of no kind. */
     static Optional<Form> require(MappingNode entry, List<Form> kinds, String listName, Problems problems) {
         Optional<Form> kind = of(entry, kinds);
         if (kind.isEmpty()) {
-            List<String> words = kinds.stream().map(Form::word).toList();
+            List<String> words = kinds.stream().map(Form::word).distinct().toList();
             Optional<MappingNode.Entry> first = entry.entries().stream().findFirst();
             String key = first.map(e -> e.key().text()).orElse("");
             problems.add(Problem.at(entry.place(), "this entry of " + listName + " does not say what it is")

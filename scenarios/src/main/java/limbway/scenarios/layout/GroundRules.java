@@ -6,7 +6,9 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import limbway.model.enclosure.Obstacle;
+import limbway.model.enclosure.Panel;
 import limbway.model.geometry.Corner;
+import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.scenarios.entry.PlaceWords;
 import limbway.scenarios.entry.ResourceEntry;
@@ -51,11 +53,24 @@ final class GroundRules {
             checkEnd(span.to(), "end of " + span.what());
         } else if (built instanceof Built.Deck deck && !hangsOnMisplaced(entry)) {
             for (Corner corner : deck.platform().outline().corners()) {
-                if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))) {
+                if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))
+                        || !isAbove(deck, corner)) {
                     break;
                 }
             }
         }
+    }
+
+    private boolean isAbove(Built.Deck deck, Corner corner) {
+        Point point = corner.atHeight(deck.platform().zM());
+        double aboveM = surroundings.aboveGroundM(point);
+        if (aboveM >= -Builder.ON_SLOPE_M) {
+            return true;
+        }
+        problems.add(Problem.at(deck.entry().place(), deck.entry().what() + " lies in the ground")
+                .found(Wording.measure(-aboveM, "m") + " below the ground at " + Builder.shown(point))
+                .mend("put it higher, or move it to where the ground is lower"));
+        return false;
     }
 
     /** A deck on a pole that stands outside lies outside too; that needs no second message. */
@@ -80,7 +95,8 @@ final class GroundRules {
         }
     }
 
-    private boolean isInside(Place place, String what, Point point) {
+    /** Whether a point lies within the outline of the ground; otherwise a problem is added. */
+    boolean isInside(Place place, String what, Point point) {
         if (surroundings.isWithin(point)) {
             return true;
         }
@@ -90,17 +106,39 @@ final class GroundRules {
         return false;
     }
 
+    /** Whether all points lie within the outline of the ground; otherwise a problem is added for the first. */
+    boolean areInside(Place place, String what, List<Point> points) {
+        return points.stream().allMatch(point -> isInside(place, what, point));
+    }
+
+    /** Whether some of an area lies within the outline of the ground; otherwise a problem is added. */
+    boolean overlaps(Place place, String what, Outline area) {
+        if (surroundings.overlaps(area.toPolygon())) {
+            return true;
+        }
+        problems.add(Problem.at(place, what + " lies wholly outside the outline of the ground")
+                .mend("move it inside, or make the ground larger"));
+        return false;
+    }
+
     /** Checks a resource that was placed by coordinates. */
-    void check(ResourceEntry resource, Point at, List<Extent> supports) {
+    void check(ResourceEntry resource, Point at, List<Extent> supports, List<Panel> panels) {
         Place place = resource.where().place();
         if (!isInside(place, resource.what(), at)) {
             return;
         }
-        Nearest nearest = surroundings.nearest(at, supports);
+        double aboveM = surroundings.aboveGroundM(at);
+        if (aboveM < -WITHIN_M) {
+            problems.add(Problem.at(place, resource.what() + " lies in the ground")
+                    .found(Builder.shown(at) + ", " + Wording.measure(-aboveM, "m") + " below the ground")
+                    .mend("write [x, y] without a height for a place on the ground"));
+            return;
+        }
+        Nearest nearest = surroundings.nearest(at, supports, panels);
         if (nearest.distanceM() <= WITHIN_M) {
             return;
         }
-        Optional<Obstacle> obstacle = at.zM() <= WITHIN_M ? surroundings.obstacleAt(at) : Optional.empty();
+        Optional<Obstacle> obstacle = aboveM <= WITHIN_M ? surroundings.obstacleAt(at) : Optional.empty();
         String headline =
                 obstacle.map(o -> " lies in obstacle " + Wording.quote(o.id())).orElse(" is in mid-air");
         problems.add(Problem.at(place, resource.what() + headline)

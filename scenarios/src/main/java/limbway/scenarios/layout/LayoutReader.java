@@ -4,28 +4,35 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
+import limbway.model.enclosure.Barrier;
+import limbway.model.enclosure.Bounds;
 import limbway.model.enclosure.Crown;
+import limbway.model.enclosure.Door;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Ground;
+import limbway.model.enclosure.HotWire;
+import limbway.model.enclosure.Panel;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.Site;
 import limbway.model.enclosure.Support;
+import limbway.model.geometry.Terrain;
 import limbway.model.study.Feeding;
+import limbway.scenarios.entry.BarrierEntry;
+import limbway.scenarios.entry.DoorEntry;
+import limbway.scenarios.entry.HotWireEntry;
+import limbway.scenarios.entry.PanelEntry;
 import limbway.scenarios.entry.PlaceWords;
 import limbway.scenarios.entry.ResourceEntry;
+import limbway.scenarios.entry.Section;
+import limbway.scenarios.entry.SupportEntry;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 
 /** Reads the entries of one layout into an enclosure and a feeding plan. */
 public final class LayoutReader {
-
-    /** Supports that one layout may have. */
-    public static final int MOST_SUPPORTS = 20_000;
-
-    /** Resources that one layout may have. */
-    public static final int MOST_RESOURCES = 1_000;
 
     /** Entries of keepers that one layout may have. */
     public static final int MOST_FEEDINGS = 1_000;
@@ -56,35 +63,59 @@ public final class LayoutReader {
      */
     public Layout read(Sheet sheet, Set<String> gone, Problems problems) {
         if (isTooLarge(sheet)) {
+            List<String> found = new ArrayList<>();
+            List<String> allowed = new ArrayList<>();
+            for (Section section : Section.values()) {
+                if (sheet.in(section).size() > section.most()) {
+                    found.add(sheet.in(section).size() + " " + section.key());
+                    allowed.add("at most " + section.most() + " " + section.key());
+                }
+            }
+            if (sheet.keepers().size() > MOST_FEEDINGS) {
+                found.add(sheet.keepers().size() + " entries of keepers");
+                allowed.add("at most " + MOST_FEEDINGS + " entries of keepers");
+            }
             problems.add(Problem.at(sheet.resourcesPlace(), "this layout is too large")
-                    .found(sheet.supports().size() + " supports, "
-                            + sheet.resources().size() + " resources, "
-                            + sheet.keepers().size() + " entries of keepers")
-                    .allowed("at most " + MOST_SUPPORTS + ", " + MOST_RESOURCES + " and " + MOST_FEEDINGS));
-            return new Layout(enclosure(List.of(), List.of()), List.of());
+                    .found(String.join(", ", found))
+                    .allowed(String.join(", ", allowed)));
+            return new Layout(enclosure(List.of(), List.of(), Bounds.NONE, List.of()), List.of());
         }
+        Terrain terrain = ground.terrain();
         Names names = Names.of(sheet, ground.obstacles(), gone, problems);
-        Builder builder = new Builder(names, problems);
+        Builder builder = new Builder(names, terrain, problems);
         List<Built> supports = builder.all();
         GroundRules rules = new GroundRules(surroundings, problems);
         rules.checkAll(supports);
-        boolean complete = names.areSupportsSound()
-                && supports.size() == names.supportIds().size();
+        List<Panel> panels = new PanelBuilder(terrain, rules, problems).all(names.all(PanelEntry.class));
+        Bounds bounds = bounds(names, panels, rules, problems);
+        boolean complete = names.areThingsSound()
+                && supports.size() == names.all(SupportEntry.class).size()
+                && panels.size() == names.all(PanelEntry.class).size();
 
-        List<Extent> extents = supports.stream().map(Extent::of).toList();
+        List<Extent> extents = new ArrayList<>();
+        supports.forEach(built -> extents.add(Extent.of(built)));
         List<Resource> resources = new ArrayList<>();
-        for (ResourceEntry entry : names.resources()) {
+        for (ResourceEntry entry : names.all(ResourceEntry.class)) {
             Optional<Located> at = builder.locate(entry.where(), "place of " + entry.what());
             if (at.isPresent()) {
                 if (complete && entry.where() instanceof PlaceWords.Coordinates) {
-                    rules.check(entry, at.get().point(), extents);
+                    rules.check(entry, at.get().point(), extents, panels);
                 }
                 resources.add(new Resource(
                         entry.id(), entry.kind(), at.get().point(), at.get().on(), entry.stalls()));
             }
         }
         List<Feeding> feedings = new FeedingPlan(names, problems).read(sheet);
-        return new Layout(enclosure(supports, resources), feedings);
+        return new Layout(enclosure(supports, panels, bounds, resources), feedings);
+    }
+
+    private Bounds bounds(Names names, List<Panel> panels, GroundRules rules, Problems problems) {
+        List<Barrier> barriers =
+                new BarrierBuilder(ground.terrain(), rules, problems).all(names.all(BarrierEntry.class));
+        List<HotWire> hotWires =
+                new HotWireBuilder(ground.terrain(), rules, problems).all(names.all(HotWireEntry.class));
+        List<Door> doors = new DoorBuilder(names, panels, barriers, problems).all(names.all(DoorEntry.class));
+        return new Bounds(barriers, hotWires, doors);
     }
 
     /**
@@ -94,12 +125,12 @@ public final class LayoutReader {
      * @return true if it is refused
      */
     public static boolean isTooLarge(Sheet sheet) {
-        return sheet.supports().size() > MOST_SUPPORTS
-                || sheet.resources().size() > MOST_RESOURCES
-                || sheet.keepers().size() > MOST_FEEDINGS;
+        return sheet.keepers().size() > MOST_FEEDINGS
+                || Stream.of(Section.values())
+                        .anyMatch(section -> sheet.in(section).size() > section.most());
     }
 
-    private Enclosure enclosure(List<Built> built, List<Resource> resources) {
+    private Enclosure enclosure(List<Built> built, List<Panel> panels, Bounds bounds, List<Resource> resources) {
         List<Support> supports = new ArrayList<>();
         List<Platform> platforms = new ArrayList<>();
         List<Crown> crowns = new ArrayList<>();
@@ -111,6 +142,6 @@ public final class LayoutReader {
                 platforms.add(deck.platform());
             }
         }
-        return new Enclosure(site, ground, supports, platforms, crowns, resources);
+        return new Enclosure(site, ground, supports, platforms, crowns, panels, bounds, resources);
     }
 }

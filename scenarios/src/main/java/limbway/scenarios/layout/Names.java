@@ -1,7 +1,5 @@
 package limbway.scenarios.layout;
 
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,13 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 
 import limbway.model.enclosure.Obstacle;
+import limbway.scenarios.entry.Entry;
+import limbway.scenarios.entry.EntryReader;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.PlaceWords.OnNamed;
 import limbway.scenarios.entry.References;
-import limbway.scenarios.entry.ResourceEntry;
-import limbway.scenarios.entry.ResourceReader;
+import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.SupportEntry;
-import limbway.scenarios.entry.SupportReader;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
@@ -27,13 +25,13 @@ import limbway.scenarios.problem.Wording;
 final class Names {
 
     private final Map<String, Place> places = new LinkedHashMap<>();
-    private final Map<String, SupportEntry> supports = new LinkedHashMap<>();
-    private final List<ResourceEntry> resources = new ArrayList<>();
-    private final Set<String> supportNames = new LinkedHashSet<>();
+    private final Map<String, Form> kinds = new LinkedHashMap<>();
     private final Map<String, Form> resourceKinds = new LinkedHashMap<>();
+    private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final Set<String> supportNames = new LinkedHashSet<>();
     private final Map<MappingNode, String> broken = new LinkedHashMap<>();
     private final Set<String> gone;
-    private boolean allSupportsSound = true;
+    private boolean allSound = true;
 
     private Names(Set<String> gone) {
         this.gone = gone;
@@ -42,33 +40,32 @@ final class Names {
     /** Reads all entries; names in {@code gone} were removed and are not reported again where they are used. */
     static Names of(Sheet sheet, List<Obstacle> obstacles, Set<String> gone, Problems problems) {
         Names names = new Names(gone);
-        SupportReader supportReader = new SupportReader(problems);
-        ResourceReader resourceReader = new ResourceReader(problems);
-        for (MappingNode entry : sheet.supports()) {
-            Optional<Form> kind = EntryKind.require(entry, Form.SUPPORTS, "supports", problems);
-            if (kind.isPresent()) {
-                EntryKind.nameOf(entry, kind.get()).ifPresent(names.supportNames::add);
-                Optional<? extends SupportEntry> read = supportReader.read(entry, kind.get());
-                names.allSupportsSound &= read.isPresent();
-                names.noteIfBroken(entry, kind.get(), read.isPresent());
-                boolean fresh = names.register(entry, kind.get(), problems);
-                read.filter(support -> fresh).ifPresent(support -> names.supports.put(support.id(), support));
-            }
-        }
-        for (MappingNode entry : sheet.resources()) {
-            Optional<Form> kind = EntryKind.require(entry, Form.RESOURCES, "resources", problems);
-            if (kind.isPresent()) {
-                EntryKind.nameOf(entry, kind.get()).ifPresent(id -> names.resourceKinds.putIfAbsent(id, kind.get()));
-                Optional<ResourceEntry> read = resourceReader.read(entry, kind.get());
-                names.noteIfBroken(entry, kind.get(), read.isPresent());
-                boolean fresh = names.register(entry, kind.get(), problems);
-                read.filter(resource -> fresh).ifPresent(names.resources::add);
+        EntryReader reader = new EntryReader(problems);
+        for (Section section : Section.values()) {
+            for (MappingNode entry : sheet.in(section)) {
+                EntryKind.require(entry, section.forms(), section.key(), problems)
+                        .ifPresent(kind -> names.read(entry, section, kind, reader, problems));
             }
         }
         obstacles.forEach(obstacle -> names.checkObstacle(obstacle, problems));
         names.broken.forEach((entry, what) -> References.in(entry)
                 .forEach((key, words) -> names.checkSupport(words, References.label(key) + " of " + what, problems)));
         return names;
+    }
+
+    private void read(MappingNode node, Section section, Form kind, EntryReader reader, Problems problems) {
+        Optional<String> name = EntryKind.nameOf(node, kind);
+        name.ifPresent(id -> kinds.putIfAbsent(id, kind));
+        if (section == Section.SUPPORTS) {
+            name.ifPresent(supportNames::add);
+        } else if (section == Section.RESOURCES) {
+            name.ifPresent(id -> resourceKinds.putIfAbsent(id, kind));
+        }
+        Optional<? extends Entry> read = reader.read(node, section, kind);
+        allSound &= read.isPresent() || section == Section.RESOURCES;
+        noteIfBroken(node, kind, read.isPresent());
+        boolean fresh = register(node, kind, problems);
+        read.filter(entry -> fresh).ifPresent(entry -> entries.put(entry.id(), entry));
     }
 
     /** What an entry hangs on is looked up even if the rest of it is wrong. */
@@ -114,9 +111,8 @@ final class Names {
             return true;
         }
         if (!gone.contains(id)) {
-            String found = resourceKinds.containsKey(id)
-                    ? Wording.quote(id) + " is declared as "
-                            + resourceKinds.get(id).word() + ", which carries nothing"
+            String found = kinds.containsKey(id)
+                    ? Wording.quote(id) + " is declared as " + kinds.get(id).word() + ", which carries nothing"
                     : "";
             problems.add(Problem.at(words.place(), what + " names an unknown support " + Wording.quote(id))
                     .found(found)
@@ -126,16 +122,17 @@ final class Names {
         return false;
     }
 
-    Collection<String> supportIds() {
-        return supports.keySet();
+    /** The entries of one type that could be read, in their order. */
+    <T extends Entry> List<T> all(Class<T> type) {
+        return entries.values().stream()
+                .filter(type::isInstance)
+                .map(type::cast)
+                .toList();
     }
 
+    /** The support of a name, if it could be read. */
     Optional<SupportEntry> support(String id) {
-        return Optional.ofNullable(supports.get(id));
-    }
-
-    List<ResourceEntry> resources() {
-        return resources;
+        return entries.get(id) instanceof SupportEntry support ? Optional.of(support) : Optional.empty();
     }
 
     /** What kind of resource has a name, read or not. */
@@ -150,12 +147,24 @@ final class Names {
                 .toList();
     }
 
+    /** Names of the entries of some kinds, read or not, in order. */
+    List<String> namesOf(List<Form> some) {
+        return kinds.keySet().stream()
+                .filter(id -> some.contains(kinds.get(id)))
+                .toList();
+    }
+
+    /** What kind of entry has a name, read or not. */
+    Optional<Form> kind(String id) {
+        return Optional.ofNullable(kinds.get(id));
+    }
+
     boolean isGone(String id) {
         return gone.contains(id);
     }
 
-    /** Whether every support could be read, so that what is missing is really missing. */
-    boolean areSupportsSound() {
-        return allSupportsSound;
+    /** Whether everything but resources could be read, so that what is missing is really missing. */
+    boolean areThingsSound() {
+        return allSound;
     }
 }

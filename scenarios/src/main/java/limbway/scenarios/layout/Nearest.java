@@ -4,10 +4,12 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
 import limbway.model.enclosure.Crown;
+import limbway.model.enclosure.Panel;
 import limbway.model.enclosure.Platform;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
+import limbway.scenarios.problem.Wording;
 
 /**
  * The nearest thing to a point.
@@ -32,6 +34,12 @@ record Nearest(String what, double distanceM) {
         return member.crown()
                 .map(crown -> nearer.orNearer("the crown of " + member.entry().what(), distanceM(p, crown)))
                 .orElse(nearer);
+    }
+
+    /** This, or a panel if that is nearer. */
+    Nearest orNearer(Point p, Panel panel) {
+        double awayM = PanelPlane.of(panel.facet()).distanceM(p, panel.corners());
+        return orNearer(panel.kind().word() + " " + Wording.quote(panel.id()), awayM);
     }
 
     private Nearest orNearer(String otherWhat, double otherM) {

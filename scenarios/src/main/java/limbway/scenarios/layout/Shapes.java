@@ -19,8 +19,7 @@ final class Shapes {
     private Shapes() {}
 
     /** The axis of a pole or trunk: its height is measured upright, the lean moves the top sideways. */
-    static Polyline axis(Upright pole) {
-        Point foot = pole.foot().point();
+    static Polyline axis(Upright pole, Point foot) {
         double sidewaysM =
                 pole.heightM() * StrictMath.tan(StrictMath.toRadians(pole.lean().fromUprightDeg()));
         double bearing = StrictMath.toRadians(pole.lean().towardsDeg());
@@ -32,12 +31,10 @@ final class Shapes {
     /**
      * A rope that hangs as a parabola.
      *
-     * <p>The sag is measured upright at the middle, below the straight line between the ends, as a share of the distance
-     * in plan. Without sag or distance in plan the rope is straight. The pieces are equal in plan and even in number, so
-     * that the middle is a point of the line.
+     * <p>The sag is measured upright at the middle, below the straight line between the ends. Without sag the rope is
+     * straight. The pieces are equal in plan and even in number, so that the middle is a point of the line.
      */
-    static Polyline rope(Point from, Point to, double sagShare) {
-        double sagM = sagShare * from.planDistanceM(to);
+    static Polyline rope(Point from, Point to, double sagM) {
         if (sagM == 0) {
             return Polyline.straight(from, to);
         }

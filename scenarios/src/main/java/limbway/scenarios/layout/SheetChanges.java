@@ -1,17 +1,19 @@
 package limbway.scenarios.layout;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.TreeSet;
 
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.References;
+import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.Values;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
@@ -23,8 +25,17 @@ import limbway.scenarios.problem.Wording;
 /** Applies the changes of a variant to the entries of the base, one after the other. */
 public final class SheetChanges {
 
-    /** Keys that say where something is; a move by one of them replaces all. */
-    private static final Set<String> WHEREABOUTS = Set.of("at", "on", "outline");
+    /** For a key of a change, the keys that no longer hold because it says the same in another way. */
+    private static final Map<String, Set<String>> REPLACED = Map.of(
+            "at", Set.of("on", "outline"),
+            "on", Set.of("at", "outline"),
+            "outline", Set.of("at", "on", "corners", "line", "thickness"),
+            "corners", Set.of("outline", "height", "from", "to", "bottom", "top"),
+            "line", Set.of("outline"),
+            "from", Set.of("corners", "outline"),
+            "to", Set.of("corners", "outline"),
+            "sag", Set.of("length"),
+            "length", Set.of("sag"));
 
     private static final int MOST_CHANGES = 500;
 
@@ -37,15 +48,15 @@ public final class SheetChanges {
 
         /** A move by coordinates drops an earlier place on a support, and the other way round. */
         void merge(MappingNode changes) {
-            boolean moved = changes.keys().stream().anyMatch(WHEREABOUTS::contains);
-            set(list.get(index).map(old -> (moved ? old.without(WHEREABOUTS) : old).with(changes)));
+            Set<String> replaced = new TreeSet<>();
+            changes.keys().forEach(key -> replaced.addAll(REPLACED.getOrDefault(key, Set.of())));
+            set(list.get(index).map(old -> old.without(replaced).with(changes)));
         }
     }
 
     private final Problems problems;
     private final Values values;
-    private final List<Optional<MappingNode>> supports = new ArrayList<>();
-    private final List<Optional<MappingNode>> resources = new ArrayList<>();
+    private final Map<Section, List<Optional<MappingNode>>> entries = new EnumMap<>(Section.class);
     private final List<MappingNode> keepers;
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final Map<String, ScalarNode> removed = new LinkedHashMap<>();
@@ -60,14 +71,17 @@ public final class SheetChanges {
     public SheetChanges(Sheet base, Problems problems) {
         this.problems = problems;
         this.values = new Values(problems);
-        base.supports().forEach(entry -> put(entry, supports, Form.SUPPORTS));
-        base.resources().forEach(entry -> put(entry, resources, Form.RESOURCES));
+        for (Section section : Section.values()) {
+            entries.put(section, new ArrayList<>());
+            base.in(section).forEach(entry -> put(entry, section));
+        }
         this.keepers = new ArrayList<>(base.keepers());
     }
 
-    private void put(MappingNode entry, List<Optional<MappingNode>> list, List<Form> kinds) {
+    private void put(MappingNode entry, Section section) {
+        List<Optional<MappingNode>> list = entries.get(section);
         list.add(Optional.of(entry));
-        EntryKind.of(entry, kinds)
+        EntryKind.of(entry, section.forms())
                 .flatMap(kind -> EntryKind.nameOf(entry, kind))
                 .ifPresent(name -> spots.putIfAbsent(name, new Spot(list, list.size() - 1)));
     }
@@ -89,16 +103,14 @@ public final class SheetChanges {
         for (MappingNode change : list) {
             EntryKind.require(change, Form.CHANGES, "changes", problems).ifPresent(form -> apply(change, form));
         }
-        List<MappingNode> keptSupports = kept(supports);
-        List<MappingNode> keptResources = kept(resources);
+        Map<Section, List<MappingNode>> kept = new EnumMap<>(Section.class);
+        entries.forEach((section, spotted) ->
+                kept.put(section, spotted.stream().flatMap(Optional::stream).toList()));
         if (!removed.isEmpty()) {
-            reportWhatHangsOnRemoved(keptSupports, keptResources);
+            reportWhatHangsOnRemoved(
+                    kept.values().stream().flatMap(List::stream).toList());
         }
-        return new Sheet(keptSupports, keptResources, keepers, changes.place(), changes.place());
-    }
-
-    private static List<MappingNode> kept(List<Optional<MappingNode>> entries) {
-        return entries.stream().flatMap(Optional::stream).toList();
+        return new Sheet(kept, keepers, changes.place(), changes.place());
     }
 
     /**
@@ -148,10 +160,12 @@ public final class SheetChanges {
     }
 
     private void add(MappingNode entry) {
-        List<Form> kinds =
-                Stream.concat(Form.SUPPORTS.stream(), Form.RESOURCES.stream()).toList();
-        EntryKind.require(entry, kinds, "add", problems).ifPresent(kind -> {
-            put(entry, Form.SUPPORTS.contains(kind) ? supports : resources, List.of(kind));
+        EntryKind.require(entry, Section.allForms(), "add", problems).ifPresent(kind -> {
+            for (Section section : Section.values()) {
+                if (section.forms().contains(kind)) {
+                    put(entry, section);
+                }
+            }
             EntryKind.nameOf(entry, kind).ifPresent(removed::remove);
         });
     }
@@ -167,12 +181,13 @@ public final class SheetChanges {
                 .toList();
     }
 
-    private void reportWhatHangsOnRemoved(List<MappingNode> keptSupports, List<MappingNode> keptResources) {
+    private void reportWhatHangsOnRemoved(List<MappingNode> kept) {
         Map<String, Set<String>> users = new LinkedHashMap<>();
-        Stream.concat(keptSupports.stream(), keptResources.stream())
-                .forEach(entry -> References.in(entry).values().forEach(words -> users.computeIfAbsent(
-                                words.id(), id -> new LinkedHashSet<>())
-                        .add(ownName(entry))));
+        for (MappingNode entry : kept) {
+            for (String needed : References.needed(entry)) {
+                users.computeIfAbsent(needed, id -> new LinkedHashSet<>()).add(ownName(entry));
+            }
+        }
         List<String> fed = fed();
         for (ScalarNode name : removed.values()) {
             Set<String> hanging = users.getOrDefault(name.text(), Set.of());
@@ -189,9 +204,8 @@ public final class SheetChanges {
     }
 
     private static String ownName(MappingNode entry) {
-        return Stream.concat(Form.SUPPORTS.stream(), Form.RESOURCES.stream())
-                .flatMap(kind -> EntryKind.nameOf(entry, kind).stream())
-                .findFirst()
+        return EntryKind.of(entry, Section.allForms())
+                .flatMap(kind -> EntryKind.nameOf(entry, kind))
                 .orElse("an entry without a name");
     }
 }

@@ -7,6 +7,7 @@ import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
+import limbway.model.geometry.Terrain;
 import limbway.scenarios.entry.PlaceWords.Along;
 import limbway.scenarios.entry.PlaceWords.Offset;
 import limbway.scenarios.entry.PlaceWords.OnNamed;
@@ -22,9 +23,11 @@ final class Spots {
     /** How far a number may lie beyond an end through rounding [m]. */
     private static final double ROUNDING_M = 1e-6;
 
+    private final Terrain terrain;
     private final Problems problems;
 
-    Spots(Problems problems) {
+    Spots(Terrain terrain, Problems problems) {
+        this.terrain = terrain;
         this.problems = problems;
     }
 
@@ -84,15 +87,18 @@ final class Spots {
         return Optional.empty();
     }
 
-    private Optional<Point> atHeight(Built.Member member, double zM, OnNamed words, String what) {
+    private Optional<Point> atHeight(Built.Member member, double heightM, OnNamed words, String what) {
         Point foot = member.support().axis().start();
         Point top = member.support().axis().end();
+        double groundM = terrain.heightM(foot.xM(), foot.yM());
+        double zM = groundM + heightM;
         if (zM < foot.zM() - ROUNDING_M || zM > top.zM() + ROUNDING_M) {
             String side = zM > top.zM() ? " is above the top of " : " is below the foot of ";
             problems.add(Problem.at(words.place(), what + side + member.entry().what())
-                    .found(Wording.measure(zM, "m"))
-                    .allowed(Wording.measure(foot.zM(), "m") + " to " + Wording.measure(top.zM(), "m")
-                            + ", declared at " + member.entry().place())
+                    .found(Wording.measure(heightM, "m"))
+                    .allowed(Wording.measure(foot.zM() - groundM, "m") + " to "
+                            + Wording.measure(top.zM() - groundM, "m") + ", declared at "
+                            + member.entry().place())
                     .mend("put it lower, or make " + words.id() + " higher"));
             return Optional.empty();
         }

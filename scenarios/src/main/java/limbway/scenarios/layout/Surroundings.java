@@ -15,9 +15,10 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Obstacle;
+import limbway.model.enclosure.Panel;
 import limbway.model.geometry.Point;
 
-/** What is near a point: ground, decks, supports, crowns. */
+/** What is near a point: ground, decks, supports, crowns, panels. */
 final class Surroundings {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -59,14 +60,27 @@ final class Surroundings {
     }
 
     /** The nearest of all things to a point. */
-    Nearest nearest(Point p, List<Extent> things) {
-        Nearest nearest = new Nearest("the ground", Math.hypot(besideGroundM(p), p.zM()));
+    Nearest nearest(Point p, List<Extent> things, List<Panel> panels) {
+        Nearest nearest = new Nearest("the ground", Math.hypot(besideGroundM(p), aboveGroundM(p)));
         for (Extent thing : things) {
             if (thing.leastDistanceM(p) < nearest.distanceM()) {
                 nearest = nearest.orNearer(p, thing.built());
             }
         }
+        for (Panel panel : panels) {
+            nearest = nearest.orNearer(p, panel);
+        }
         return nearest;
+    }
+
+    /** How far a point is above the ground, below 0 under it [m]. */
+    double aboveGroundM(Point p) {
+        return p.zM() - ground.terrain().heightM(p.xM(), p.yM());
+    }
+
+    /** Whether some part of an area lies within the outline of the ground. */
+    boolean overlaps(Geometry area) {
+        return ground.outline().toPolygon().relate(area, "T********");
     }
 
     private double besideGroundM(Point p) {

@@ -16,7 +16,7 @@ public final class Ape {
     private final int number;
     private final Animal animal;
     private final Physiology body;
-    private final Outlook outlook;
+    private Outlook outlook;
     private final Needs needs;
     private final Account account;
     private final Stream placeChance;
@@ -87,6 +87,15 @@ public final class Ape {
      */
     public Outlook outlook() {
         return outlook;
+    }
+
+    /**
+     * Expects something else, because a door was opened or shut.
+     *
+     * @param newOutlook what it expects of every passage from now on; its starts have the same numbers
+     */
+    public void expect(Outlook newOutlook) {
+        outlook = newOutlook;
     }
 
     /**

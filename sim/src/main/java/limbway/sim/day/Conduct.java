@@ -56,6 +56,7 @@ final class Conduct {
 
     /** Hears that food was put out; an animal that rests or waits, is hungry and can get there thinks again. */
     void hear(Ape ape, Delivery delivery) {
+        lookRound(ape);
         boolean reached = false;
         for (Delivery.Portion portion : delivery.portions()) {
             ape.believe(portion.resource(), portion.joule());
@@ -80,6 +81,7 @@ final class Conduct {
         long now = diary.nowMs();
         int day = Almanac.day(now);
         long decision = ape.nextDecision(day);
+        lookRound(ape);
         see(ape);
         if (bedtime.hasCome(ape)) {
             int bed = bedtime.nights().bed(ape, ape.start(), now);
@@ -176,6 +178,11 @@ final class Conduct {
             recorder.add(diary.doing(ape)
                     .record(ape.number(), ape.place(), passages(ape).hold(ape.start()), now));
         }
+    }
+
+    /** Sees which doors are open. */
+    private void lookRound(Ape ape) {
+        ape.expect(plan.outlook(ape.animal().body(), diary.nowMs()));
     }
 
     private static Passages passages(Ape ape) {

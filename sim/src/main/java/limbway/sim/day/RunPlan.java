@@ -29,7 +29,7 @@ public final class RunPlan {
     private final Almanac almanac;
     private final List<Delivery> deliveries;
     private final Map<Body, Physiology> physiologies = new LinkedHashMap<>();
-    private final Map<Body, Outlook> outlooks = new LinkedHashMap<>();
+    private final Map<Body, List<Outlook>> outlooks = new LinkedHashMap<>();
     private final Appraisal appraisal;
     private final Resting resting;
 
@@ -50,7 +50,11 @@ public final class RunPlan {
         for (Body body : habitat.bodies()) {
             Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
             physiologies.put(body, physiology);
-            outlooks.put(body, new Outlook(habitat.passages(body), resources().size(), physiology, settings.choice()));
+            outlooks.put(
+                    body,
+                    habitat.passages(body).stream()
+                            .map(passages -> new Outlook(passages, resources().size(), physiology, settings.choice()))
+                            .toList());
         }
         appraisal = new Appraisal(resources(), settings);
         resting = new Resting(settings);
@@ -62,6 +66,11 @@ public final class RunPlan {
 
     List<Resource> resources() {
         return habitat.graph().resources();
+    }
+
+    /** What a body expects of every passage while the doors are as they are at a time. */
+    Outlook outlook(Body body, long ms) {
+        return outlooks.get(body).get(habitat.doorHours().at(ms));
     }
 
     DaySettings settings() {
@@ -104,7 +113,7 @@ public final class RunPlan {
                     group.size(),
                     animal,
                     body,
-                    outlooks.get(animal.body()),
+                    outlook(animal.body(), 0),
                     needs,
                     chance,
                     resources().size()));

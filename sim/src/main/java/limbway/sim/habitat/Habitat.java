@@ -1,5 +1,6 @@
 package limbway.sim.habitat;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,9 @@ public final class Habitat {
     private final RouteGraph graph;
     private final EnergySettings energy;
     private final Map<Body, Routes> routes = new LinkedHashMap<>();
-    private final Map<Body, Passages> passages = new LinkedHashMap<>();
+    private final ChoiceSharpness sharpness;
+    private final DoorHours doorHours;
+    private final Map<Body, List<Passages>> passages = new LinkedHashMap<>();
 
     /**
      * Compiles a layout for a group of animals.
@@ -40,6 +43,8 @@ public final class Habitat {
         this.layout = layout;
         this.animals = List.copyOf(animals);
         this.energy = energy;
+        this.sharpness = sharpness;
+        this.doorHours = new DoorHours(layout.enclosure().bounds().doors());
         List<Body> bodies = animals.stream().map(Animal::body).distinct().toList();
         this.graph = RouteGraph.compile(layout.enclosure(), GraphSettings.forBodies(bodies));
         for (Body body : bodies) {
@@ -93,21 +98,39 @@ public final class Habitat {
     }
 
     /**
-     * The ways of one body between the places where animals stop, looked up at the first call and kept.
+     * When doors open and shut.
      *
-     * @param body a body of the group
-     * @return its passages, the same object at every call
-     * @throws IllegalArgumentException if no animal of the group has that body
+     * @return the stretches of the day
      */
-    public Passages passages(Body body) {
-        Routes ways = routes(body);
-        synchronized (passages) {
-            return passages.computeIfAbsent(body, b -> new Passages(ways));
-        }
+    public DoorHours doorHours() {
+        return doorHours;
     }
 
     /**
-     * The ways of one body.
+     * The ways of one body between the places where animals stop, looked up at the first call and kept.
+     *
+     * @param body a body of the group
+     * @return its passages in each stretch of the {@link #doorHours day}, the same objects at every call
+     * @throws IllegalArgumentException if no animal of the group has that body
+     */
+    public List<Passages> passages(Body body) {
+        Routes ways = routes(body);
+        synchronized (passages) {
+            return passages.computeIfAbsent(body, b -> byDoors(ways));
+        }
+    }
+
+    private List<Passages> byDoors(Routes allOpen) {
+        List<Passages> found = new ArrayList<>();
+        for (int stretch = 0; stretch < doorHours.count(); stretch++) {
+            MoveCosts then = allOpen.costs().at(doorHours.startS(stretch));
+            found.add(new Passages(then == allOpen.costs() ? allOpen : new Routes(graph, then, sharpness)));
+        }
+        return List.copyOf(found);
+    }
+
+    /**
+     * The ways of one body with all doors open.
      *
      * @param body a body of the group
      * @return its routes

@@ -33,7 +33,7 @@ class AppraisalTest {
 
     private Ape inItsNest() {
         var animal = habitat.animals().get(0);
-        var passages = habitat.passages(animal.body());
+        var passages = habitat.passages(animal.body()).get(0);
         Physiology body = Physiology.of(animal.body(), 1.6, settings);
         Needs needs = new Needs(body, settings.needs(), 0);
         Outlook outlook = new Outlook(passages, 4, body, settings.choice());

@@ -84,7 +84,7 @@ class NeedsTest {
         var habitat = Yard.furnished().build();
         var animal = habitat.animals().get(1);
         int resources = habitat.graph().resources().size();
-        var outlook = new Outlook(habitat.passages(animal.body()), resources, body, settings.choice());
+        var outlook = new Outlook(habitat.passages(animal.body()).get(0), resources, body, settings.choice());
         return new Ape(1, animal, body, outlook, fresh(), new limbway.sim.chance.Chance(1, 1), resources);
     }
 }
