@@ -41,7 +41,10 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
         findings.addAll(new ReachAudit(habitat, reasons).findings());
         findings.addAll(new SupportAudit(habitat, reasons).findings());
         findings.addAll(new StructureAudit(habitat).findings());
-        findings.addAll(LeapAudit.findings(habitat.bodies()));
+        findings.addAll(new StepAudit(habitat).findings());
+        findings.addAll(new DoorAudit(habitat).findings());
+        findings.addAll(built(habitat));
+        findings.addAll(new BarrierAudit(habitat).findings());
         findings.addAll(new KeepingAudit(habitat).findings());
         findings.addAll(new StationAudit(habitat).findings());
         findings.sort(Comparator.comparing(Finding::weight));
@@ -49,6 +52,17 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
         double groundM2 = enclosure.ground().outline().areaM2();
         double topM = VolumeSettings.commonTopM(enclosure, habitat.bodies());
         return new Audit(findings, groundM2, groundM2 * topM);
+    }
+
+    /** What speaks against the things themselves, whatever leads over them. */
+    private static List<Finding> built(Habitat habitat) {
+        Enclosure enclosure = habitat.layout().enclosure();
+        List<Finding> findings = new ArrayList<>(new StrengthAudit(habitat).findings());
+        findings.addAll(new LimpAudit(habitat).findings());
+        findings.addAll(new OpeningAudit(habitat).findings());
+        findings.addAll(new WireAudit(enclosure).findings());
+        findings.addAll(WearAudit.findings(enclosure.supports()));
+        return findings;
     }
 
     /**

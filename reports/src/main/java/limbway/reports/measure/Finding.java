@@ -36,4 +36,25 @@ public record Finding(
      * @param words the same in words, for example {@code reaches 1.5 m}
      */
     public record Limit(double metres, String words) {}
+
+    /** A finding with a figure, told by itself. */
+    static Finding alone(
+            String kind, Weight weight, String place, double figure, String unit, String text, String mend) {
+        return of(kind, weight, place, "", figure, unit, text, mend, text);
+    }
+
+    /** A finding with a figure that may be told together with those of other bodies and places. */
+    static Finding of(
+            String kind,
+            Weight weight,
+            String place,
+            String body,
+            double figure,
+            String unit,
+            String text,
+            String mend,
+            String shared) {
+        return new Finding(
+                kind, weight, place, body, OptionalDouble.of(figure), unit, text, mend, shared, Optional.empty());
+    }
 }

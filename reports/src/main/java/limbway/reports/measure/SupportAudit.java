@@ -30,7 +30,8 @@ final class SupportAudit {
     List<Finding> findings() {
         for (Support support : habitat.layout().enclosure().supports()) {
             for (Body body : habitat.bodies()) {
-                if (!Grasp.canUse(body, support)) {
+                boolean tooHeavy = body.massKg() > support.bearing().bearsKg().orElse(Double.POSITIVE_INFINITY);
+                if (!Grasp.canUse(body, support) && !tooHeavy) {
                     tooThick(support, body);
                 }
             }

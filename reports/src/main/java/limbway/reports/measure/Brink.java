@@ -1,0 +1,60 @@
+package limbway.reports.measure;
+
+import java.util.List;
+
+import limbway.model.geometry.Point;
+import limbway.model.geometry.Segment;
+
+/**
+ * A line beyond which an animal would be out: the top of a wall, the far bank of water, the edge of the ground.
+ *
+ * @param id name of the barrier or panel, or {@code edge of the ground}
+ * @param words what it is, as the subject of a sentence
+ * @param pieces the line
+ * @param anyHeight whether it is passed at every height, so that only the distance in plan counts
+ * @param nearBank of water, the line from which an animal on the ground would cross; empty otherwise
+ * @param topForGround whether an animal on the ground stands right below it
+ */
+record Brink(
+        String id,
+        String words,
+        List<Segment> pieces,
+        boolean anyHeight,
+        List<Segment> nearBank,
+        boolean topForGround) {
+
+    Brink {
+        pieces = List.copyOf(pieces);
+        nearBank = List.copyOf(nearBank);
+    }
+
+    /** The place of the line nearest to another, at its height where height does not count. */
+    Point nearestTo(Point place) {
+        Point best = null;
+        for (Segment piece : pieces) {
+            Segment line = anyHeight
+                    ? new Segment(piece.a().atHeight(place.zM()), piece.b().atHeight(place.zM()))
+                    : piece;
+            Point nearest = line.at(line.nearestShare(place));
+            if (best == null || nearest.distanceM(place) < best.distanceM(place)) {
+                best = nearest;
+            }
+        }
+        return best;
+    }
+
+    /** Least distance between two banks [m]; infinite without a near bank. */
+    double widthM() {
+        double leastM = Double.POSITIVE_INFINITY;
+        for (Segment near : nearBank) {
+            for (Segment far : pieces) {
+                leastM = Math.min(
+                        leastM,
+                        Math.min(
+                                Math.min(far.distanceM(near.a()), far.distanceM(near.b())),
+                                Math.min(near.distanceM(far.a()), near.distanceM(far.b()))));
+            }
+        }
+        return leastM;
+    }
+}
