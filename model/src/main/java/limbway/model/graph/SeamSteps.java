@@ -13,14 +13,17 @@ import limbway.model.geometry.Segment;
  */
 final class SeamSteps {
 
-    /** Steps grow by this factor with distance from a place. */
-    private static final double GROWTH = 1.5;
-
     /** Places farther away than so many steps are served well enough by even ones. */
     private static final double NEAR_STEPS = 3;
 
+    /** Halved steps reach so many of them to either side of a place. */
+    private static final int STEPS_ASIDE = 3;
+
     /** Closer than this a place is taken to lie so far away. */
     private static final double NEAREST_M = 0.02;
+
+    /** Whether a step still belongs to a place must not hang on the last digit. */
+    private static final double ROUNDING = 1e-6;
 
     private final Segment line;
     private final double lengthM;
@@ -28,17 +31,18 @@ final class SeamSteps {
     private final TreeSet<Double> alongM = new TreeSet<>();
 
     /** Between two places in plan. */
-    SeamSteps(Point a, Point b, double stepM) {
+    SeamSteps(Point a, Point b, double mostStepM) {
         this.line = new Segment(a, b);
         this.lengthM = line.lengthM();
-        this.stepM = stepM;
-        int steps = (int) Math.ceil(lengthM / stepM - 1e-9);
-        for (int i = 0; i <= steps; i++) {
-            alongM.add(i == steps ? lengthM : i * lengthM / steps);
+        int steps = (int) Math.ceil(lengthM / mostStepM - ROUNDING);
+        this.stepM = lengthM / steps;
+        for (int i = 0; i < steps; i++) {
+            alongM.add(i * stepM);
         }
+        alongM.add(lengthM);
     }
 
-    /** Adds steps about a place, the finer the closer it lies. */
+    /** Halves the steps about a place again and again, until they are short against its distance. */
     void refineNear(Point place) {
         Point inPlan = place.atHeight(0);
         double share = line.nearestShare(inPlan);
@@ -47,20 +51,17 @@ final class SeamSteps {
             return;
         }
         double footM = share * lengthM;
-        addUnlessNear(footM, Math.max(awayM, NEAREST_M) / 4);
-        if (awayM > Pieces.SAME_PLACE_M) {
-            for (double offM = Math.max(awayM, NEAREST_M) / 2; offM < 2 * stepM; offM *= GROWTH) {
-                addUnlessNear(footM - offM, offM / 4);
-                addUnlessNear(footM + offM, offM / 4);
-            }
+        if (awayM <= Pieces.SAME_PLACE_M) {
+            alongM.add(footM);
         }
-    }
-
-    private void addUnlessNear(double placeM, double apartM) {
-        if (placeM > 0
-                && placeM < lengthM
-                && alongM.subSet(placeM - apartM, placeM + apartM).isEmpty()) {
-            alongM.add(placeM);
+        double finestM = Math.max(awayM, NEAREST_M) / 4;
+        for (double halvedM = stepM / 2; halvedM >= finestM; halvedM /= 2) {
+            long last = (long) Math.floor(footM / halvedM + STEPS_ASIDE + ROUNDING);
+            for (long i = (long) Math.ceil(footM / halvedM - STEPS_ASIDE - ROUNDING); i <= last; i++) {
+                if (i > 0 && i * halvedM < lengthM - Pieces.SAME_PLACE_M) {
+                    alongM.add(i * halvedM);
+                }
+            }
         }
     }
 

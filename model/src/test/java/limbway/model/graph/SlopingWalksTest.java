@@ -16,6 +16,7 @@ import limbway.model.body.Body;
 import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Ground;
+import limbway.model.enclosure.ResourceKind;
 import limbway.model.energy.EnergySettings;
 import limbway.model.energy.ZigzagCost;
 import limbway.model.geometry.Point;
@@ -173,6 +174,30 @@ class SlopingWalksTest {
         assertSameCosts(asked, ask(Scene.yard(15, 10).terrain(mapped(terrain, mirror)), mapped(places, mirror)));
         UnaryOperator<Point> turn = p -> new Point(10 - p.yM(), p.xM(), p.zM());
         assertSameCosts(asked, ask(Scene.yard(10, 15).terrain(mapped(terrain, turn)), mapped(places, turn)));
+    }
+
+    /** A frame on a hill, its poles sunk in and its rope now near the ground and now high above it. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void framesOnHillsCostTheSameMirrored(long seed) {
+        Terrain terrain = Hills.bumpy(15, 10, 5, 15, seed);
+        List<Point> places = places(15, 10, terrain);
+        UnaryOperator<Point> mirror = p -> new Point(15 - p.xM(), p.yM(), p.zM());
+        Scene mirrored = frame(mirror).terrain(mapped(terrain, mirror));
+        assertSameCosts(ask(frame(p -> p).terrain(terrain), places), ask(mirrored, mapped(places, mirror)));
+    }
+
+    private static Scene frame(UnaryOperator<Point> map) {
+        Point west = new Point(2, 3, -0.5);
+        Point east = new Point(12, 7, -0.5);
+        Point deckWest = map.apply(new Point(5, 4, 0));
+        Point deckEast = map.apply(new Point(7, 6, 0));
+        return Scene.yard(15, 10)
+                .beam("west", 0.08, map.apply(west), map.apply(west.atHeight(5)))
+                .beam("east", 0.08, map.apply(east), map.apply(east.atHeight(5)))
+                .rope("rope", map.apply(west.atHeight(1)), map.apply(east.atHeight(2.5)))
+                .deck("deck", Math.min(deckWest.xM(), deckEast.xM()), 4, Math.max(deckWest.xM(), deckEast.xM()), 6, 1.5)
+                .resource("tray", ResourceKind.FOOD, map.apply(west.atHeight(4)), "west");
     }
 
     private static void assertSameCosts(Asked one, Asked other) {
