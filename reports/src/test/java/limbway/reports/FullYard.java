@@ -157,20 +157,20 @@ public final class FullYard {
 
     private static List<Panel> panels() {
         return List.of(
-                panel("west-mesh", PanelKind.MESH, 0.05, 0.004, p(3, 2, 0), p(3, 12, 0.8), p(3, 12, 5), p(3, 2, 5)),
-                panel("roof-mesh", PanelKind.MESH, 0.05, 0.004, p(3, 2, 5), p(3, 6, 5), p(6, 6, 5), p(6, 2, 5)),
+                panel("west-mesh", PanelKind.MESH, 0.05, 0.004, p(3, 4, 0.6), p(3, 8, 1), p(3, 8, 4), p(3, 4, 4)),
+                panel("roof-mesh", PanelKind.MESH, 0.05, 0.004, p(3, 4, 4), p(3, 6, 4), p(5, 6, 4), p(5, 4, 4)),
                 // a dent, so that it cannot be a fan about its first corner
                 panel(
                         "gable-mesh",
                         PanelKind.MESH,
                         0.05,
                         0.004,
-                        p(3, 12, 5),
-                        p(4.5, 12, 3),
-                        p(6, 12, 5),
-                        p(6, 12, 0.9),
-                        p(3, 12, 0.9)),
-                panel("net", PanelKind.NET, 0.15, 0.016, p(7, 8, 1), p(11, 8, 1), p(11, 11, 3.5), p(7, 11, 3.5)));
+                        p(3, 8, 4),
+                        p(4, 8, 2.5),
+                        p(5, 8, 4),
+                        p(5, 8, 1),
+                        p(3, 8, 1)),
+                panel("net", PanelKind.NET, 0.15, 0.016, p(7, 9, 1), p(9, 9, 1), p(9, 11, 2.6), p(7, 11, 2.6)));
     }
 
     private static Panel panel(String id, PanelKind kind, double openingM, double strandM, Point... corners) {
@@ -201,7 +201,7 @@ public final class FullYard {
                         new Door(
                                 "hatch",
                                 "west-mesh",
-                                new Segment(p(3, 6, 0.4), p(3, 7.2, 0.4)),
+                                new Segment(p(3, 5.4, 1), p(3, 6.4, 1)),
                                 1.6,
                                 List.of(new OpenHours(LocalTime.of(8, 0), LocalTime.of(17, 30)))),
                         new Door(

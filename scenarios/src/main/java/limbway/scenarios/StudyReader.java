@@ -81,13 +81,10 @@ final class StudyReader {
         Optional<Ground> ground =
                 fields.read("ground", node -> values.mapping(node, "ground")).flatMap(new GroundReader(problems)::read);
         BodyCatalogue catalogue = BodyCatalogue.standard();
-        Optional<Bodies> bodies = fields.find("bodies").isEmpty()
-                ? Optional.of(new Bodies(catalogue, List.of()))
-                : fields.read("bodies", new BodyReader(catalogue, problems)::read);
-        // an animal of a body that could not be read is no second mistake
-        Optional<List<Animal>> animals = bodies.isEmpty()
-                ? Optional.empty()
-                : fields.read("animals", new AnimalReader(bodies.get(), problems)::read);
+        Bodies bodies = fields.find("bodies")
+                .map(new BodyReader(catalogue, problems)::read)
+                .orElse(new Bodies(catalogue, List.of()));
+        Optional<List<Animal>> animals = fields.read("animals", new AnimalReader(bodies, problems)::read);
         Map<Section, List<MappingNode>> entries = new EnumMap<>(Section.class);
         for (Section section : Section.values()) {
             entries.put(section, new ArrayList<>(entries(fields, section.key())));
@@ -108,7 +105,7 @@ final class StudyReader {
             return refused();
         }
         site.flatMap(SiteReader::remark).ifPresent(notes::add);
-        parameters.addAll(bodies.orElseThrow().parameters());
+        parameters.addAll(bodies.parameters());
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
         Study study = new Study(title, animals.orElseThrow(), base, variants);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);

@@ -60,8 +60,9 @@ class SchemaTest {
     }
 
     @Test
-    void theSmallYardIsValid() {
+    void theSmallYardAndTheSmallCageAreValid() {
         assertEquals(List.of(), errors(SmallYard.TEXT));
+        assertEquals(List.of(), errors(SmallCage.TEXT));
     }
 
     /** One list from the reader's forms, one from the schema, entry by entry. */
@@ -161,8 +162,12 @@ class SchemaTest {
                 "{move: hatch | {moved: hatch"
             })
     void mistakesOfStructureAreFoundByBoth(String piece, String by) {
-        String text = SmallYard.TEXT.replace(piece, by);
-        assertFalse(text.equals(SmallYard.TEXT), piece);
+        isFoundByBoth(SmallYard.TEXT, piece, by);
+    }
+
+    private static void isFoundByBoth(String sound, String piece, String by) {
+        String text = sound.replace(piece, by);
+        assertFalse(text.equals(sound), piece);
         assertFalse(errors(text).isEmpty(), "the schema accepts " + by);
         assertInstanceOf(Reading.Refused.class, SmallYard.read(text), "the reader accepts " + by);
     }
@@ -170,6 +175,35 @@ class SchemaTest {
     /** Two forms may share a word, as water to drink and water that stops; each has a definition of its own. */
     private static String definition(Form form) {
         return form.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "length: 10.6 m | length: long",
+                "length: 10.6 m | 'length: 10.6 m, sag: 5 %'",
+                "stiffness: 9000 N/m | stiffness: 9 kN/m",
+                "bears: 120 | bears: 120000",
+                "top: 4} | tops: 4}",
+                "top: 4} | 'top: 4, height: 4}'",
+                "opening: 0.04 | opening: 0.6",
+                "'height: 4.5, ' | ''",
+                "'line: [[0, 10], [20, 10]]' | 'line: [[0, 10]]'",
+                "depth: 1.2 | depth: -1",
+                "'[20, 9.8, 2.8]' | '[20, 9.8]'",
+                "clearance: 0.3 | clearance: 30",
+                "', open: never' | ''",
+                "open: never | open: sometimes",
+                "open: never | open: '08:00'",
+                "like: flanged male | like: flanged males",
+                "like: flanged male | leap: 0",
+                "gap-reach: 1.6 | gap-reach: 16",
+                "changes: [] | 'changes: [{alter: side, open: []}]'",
+                "changes: [] | 'changes: [{add: {mesh: m, from: [1, 1], to: [2, 2]}}]'"
+            })
+    void mistakesOfStructureInACageAreFoundByBoth(String piece, String by) {
+        isFoundByBoth(SmallCage.TEXT, piece, by);
     }
 
     private static List<String> keysOf(JsonNode object) {

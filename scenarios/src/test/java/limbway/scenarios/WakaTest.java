@@ -5,17 +5,24 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import limbway.model.body.Body;
+import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Material;
 import limbway.model.enclosure.Support;
+import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Point;
+import limbway.model.geometry.Polyline;
+import limbway.model.graph.GraphSettings;
+import limbway.model.graph.RouteGraph;
 import limbway.model.parameter.Parameter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -94,6 +101,40 @@ class WakaTest {
         double halfLastDigitM = 5e-5;
         assertEquals(7.9932, longestM, halfLastDigitM);
         assertEquals(1466.5819, sumM, halfLastDigitM);
+    }
+
+    /** Stems as thin poles, all of one height: whoever reaches across the longest link goes everywhere, who reaches less does not. */
+    @ParameterizedTest(name = "a reach {0} m beyond the longest link: {1} pieces")
+    @CsvSource({"0.0001, 1", "-0.0001, 2"})
+    @Tag("derived")
+    void theRouteGraphIsOnePieceFromTheLongestLinkOn(double beyondM, int pieces) {
+        double diameterM = 0.01;
+        double longestM = 7.9932 + beyondM - diameterM;
+        Body gibbon = BodyCatalogue.standard().find("siamang").orElseThrow();
+        Body longArms =
+                new Body("long arms", 12, 14, 20, longestM, longestM, 0, 0, 0.1, 0.5, 0.15, false, gibbon.speeds());
+        List<Support> stems = forest.supports().stream()
+                .map(trunk -> new Support(
+                        trunk.id(),
+                        SupportKind.POLE,
+                        Polyline.straight(
+                                trunk.axis().start().atHeight(20),
+                                trunk.axis().start().atHeight(20.2)),
+                        diameterM,
+                        Material.PAINTED_STEEL))
+                .toList();
+        Enclosure only = new Enclosure(forest.site(), forest.ground(), stems, List.of(), List.of(), List.of());
+        RouteGraph graph = RouteGraph.compile(only, GraphSettings.forBodies(List.of(longArms)));
+        Pieces found = new Pieces(graph.holdCount());
+        for (int move = 0; move < graph.moveCount(); move++) {
+            boolean reached = graph.gapM(move) <= longArms.gapReachM();
+            if (reached && !graph.moveOnGround(move)) {
+                found.join(graph.from(move), graph.to(move));
+            }
+        }
+        long onGround =
+                IntStream.range(0, graph.holdCount()).filter(graph::onGround).count();
+        assertEquals(pieces, found.count() - onGround);
     }
 
     /** ln H = 0.893 + 0.760 ln D - 0.0340 (ln D)^2 at D = 12.1 cm gives 13.1509 m; radius 0.55 sqrt 12.1 = 1.9132 m. */

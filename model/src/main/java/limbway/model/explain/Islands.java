@@ -50,7 +50,7 @@ public final class Islands {
         this.members = Member.of(enclosure);
         this.groups = new Groups(graph.holdCount() + members.size());
         for (int move = 0; move < graph.moveCount(); move++) {
-            if (!graph.moveOnGround(move) && costs.milliJ(move) != MoveCosts.IMPOSSIBLE) {
+            if (graph.isStep(move) && !graph.moveOnGround(move) && costs.milliJ(move) != MoveCosts.IMPOSSIBLE) {
                 groups.join(graph.from(move), graph.to(move));
             }
         }

@@ -42,7 +42,7 @@ final class OpenPlan {
         this(areaOf(outline, holes, otherHoles), holes.isEmpty() && otherHoles.isEmpty() && outline.isConvex());
     }
 
-    /** The part of this plan that lies within a polygon without holes. */
+    /** The part of this plan that lies within a polygon. */
     OpenPlan within(Polygon part) {
         if (open.covers(part)) {
             return new OpenPlan(part, isConvex(part));

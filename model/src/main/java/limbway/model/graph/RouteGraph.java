@@ -206,6 +206,17 @@ public final class RouteGraph {
     }
 
     /**
+     * Whether a move is made step by step and leads back as well as there. A sway, leap or drop flings the whole body and
+     * may lead one way only.
+     *
+     * @param move number of a move
+     * @return false for a sway, leap or drop
+     */
+    public boolean isStep(int move) {
+        return !FlungPrices.covers(mode(move));
+    }
+
+    /**
      * Length of a move.
      *
      * @param move number of a move

@@ -27,9 +27,9 @@ import limbway.model.geometry.Segment;
 final class SlopingWalks {
 
     /** A seam is divided into steps of this share of the way across the narrower triangle beside it. */
-    private static final double STEP_SHARE = 1.0 / 8;
+    private static final double STEP_SHARE = 1.0 / 16;
 
-    private static final double SHORTEST_STEP_M = 0.1;
+    private static final double SHORTEST_STEP_M = 0.05;
     private static final double LONGEST_STEP_M = 0.5;
 
     private final Draft draft;
@@ -45,8 +45,14 @@ final class SlopingWalks {
         void walk(int from, int to);
     }
 
-    /** A part of a face without holes, what of it is open, and the holds on it, each with the seams on which it stands. */
-    private record FacePlaces(int face, OpenPlan plan, Map<Integer, List<Integer>> seamsOfHold) {}
+    /**
+     * A face, or a part of one that hangs together by a corner only.
+     *
+     * @param plan what of it is open
+     * @param seamsOfHold the holds on it, each with the seams along which it stands
+     * @param ownPlaces those of the holds that were there before the seams were divided
+     */
+    private record FacePlaces(OpenPlan plan, Map<Integer, List<Integer>> seamsOfHold, List<Point> ownPlaces) {}
 
     SlopingWalks(Draft draft, OpenPlan open, WalkMaker maker) {
         this.draft = draft;
@@ -62,23 +68,29 @@ final class SlopingWalks {
         for (int f = 0; f < outlines.size(); f++) {
             List<FacePlaces> parts = new ArrayList<>();
             for (int i = 0; i < outlines.get(f).getNumGeometries(); i++) {
-                addFace(f, (Polygon) outlines.get(f).getGeometryN(i), parts);
+                parts.add(addFace((Polygon) outlines.get(f).getGeometryN(i)));
             }
             partsOfFace.add(parts);
-        }
-        int seamNumber = 0;
-        for (TerrainFaces.Seam seam : terrain.seams()) {
-            Geometry parts = open.partsOf(inPlan(seam.line()));
-            for (int i = 0; i < parts.getNumGeometries(); i++) {
-                if (parts.getGeometryN(i) instanceof LineString part && part.getLength() > Pieces.SAME_PLACE_M) {
-                    addSeam(seam, part, seamNumber++, partsOfFace);
-                }
-            }
         }
         for (int hold : holds) {
             addPlace(hold);
         }
+        int seamNumber = 0;
+        for (TerrainFaces.Seam seam : terrain.seams()) {
+            List<FacePlaces> beside = new ArrayList<>();
+            seam.faces().forEach(face -> beside.addAll(partsOfFace.get(face)));
+            Geometry parts = open.partsOf(inPlan(seam.line()));
+            for (int i = 0; i < parts.getNumGeometries(); i++) {
+                if (parts.getGeometryN(i) instanceof LineString part && part.getLength() > Pieces.SAME_PLACE_M) {
+                    addSeam(part, stepM(seam), seamNumber++, beside);
+                }
+            }
+        }
         faces.forEach(this::walkWithin);
+    }
+
+    private static double stepM(TerrainFaces.Seam seam) {
+        return Math.max(SHORTEST_STEP_M, Math.min(LONGEST_STEP_M, seam.narrowestM() * STEP_SHARE));
     }
 
     private LineString inPlan(Segment line) {
@@ -88,33 +100,30 @@ final class SlopingWalks {
         });
     }
 
-    private void addFace(int face, Polygon outline, List<FacePlaces> parts) {
-        FacePlaces part = new FacePlaces(face, open.within(outline), new LinkedHashMap<>());
+    private FacePlaces addFace(Polygon outline) {
+        FacePlaces part = new FacePlaces(open.within(outline), new LinkedHashMap<>(), new ArrayList<>());
         Envelope box = new Envelope(outline.getEnvelopeInternal());
         box.expandBy(Pieces.SAME_PLACE_M);
         facesByPlace.insert(box, faces.size());
         faces.add(part);
-        parts.add(part);
+        return part;
     }
 
-    private void addSeam(TerrainFaces.Seam seam, LineString part, int number, List<List<FacePlaces>> partsOfFace) {
+    private void addSeam(LineString part, double stepM, int number, List<FacePlaces> beside) {
         Coordinate a = part.getCoordinateN(0);
         Coordinate b = part.getCoordinateN(part.getNumPoints() - 1);
-        double stepM = Math.max(SHORTEST_STEP_M, Math.min(LONGEST_STEP_M, seam.narrowestM() * STEP_SHARE));
-        int steps = (int) Math.ceil(part.getLength() / stepM - 1e-9);
+        SeamSteps steps = new SeamSteps(new Point(a.x, a.y, 0), new Point(b.x, b.y, 0), stepM);
+        for (FacePlaces face : beside) {
+            face.ownPlaces().forEach(steps::refineNear);
+        }
         int last = -1;
-        for (int i = 0; i <= steps; i++) {
-            double share = (double) i / steps;
-            Point place =
-                    draft.groundHeights().onGround(new Point(a.x + share * (b.x - a.x), a.y + share * (b.y - a.y), 0));
-            int hold = draft.holds().at(place, GroundWays.NAME);
-            for (int face : seam.faces()) {
-                for (FacePlaces beside : partsOfFace.get(face)) {
-                    if (beside.plan().covers(place.xM(), place.yM())) {
-                        beside.seamsOfHold()
-                                .computeIfAbsent(hold, h -> new ArrayList<>(2))
-                                .add(number);
-                    }
+        for (Point place : steps.places()) {
+            int hold = draft.holds().at(draft.groundHeights().onGround(place), GroundWays.NAME);
+            for (FacePlaces face : beside) {
+                if (face.plan().covers(place.xM(), place.yM())) {
+                    face.seamsOfHold()
+                            .computeIfAbsent(hold, h -> new ArrayList<>(2))
+                            .add(number);
                 }
             }
             if (last >= 0 && last != hold) {
@@ -130,7 +139,8 @@ final class SlopingWalks {
         for (Object number : found) {
             FacePlaces face = faces.get((Integer) number);
             if (face.plan().covers(place.xM(), place.yM())) {
-                face.seamsOfHold().putIfAbsent(hold, List.of());
+                face.seamsOfHold().put(hold, new ArrayList<>(2));
+                face.ownPlaces().add(place);
             }
         }
     }

@@ -79,7 +79,7 @@ final class TerrainFaces {
         return corners(other).stream().allMatch(p -> Math.abs(plane.heightM(p.xM(), p.yM()) - p.zM()) <= SAME_PLANE_M);
     }
 
-    /** The outline of each face in plan; a face with holes in it is cut up, so that a number may have several. */
+    /** The outline of each face in plan, by its number. */
     List<Geometry> outlines() {
         List<List<Geometry>> parts = new ArrayList<>();
         for (int f = 0; f < faces; f++) {

@@ -125,7 +125,7 @@ public final class PartGraph {
 
     private boolean canMoveFrom(int hold) {
         for (int move = graph.firstMove(hold); move < graph.firstMove(hold + 1); move++) {
-            if (costs.milliJ(move) != MoveCosts.IMPOSSIBLE && !graph.moveOnGround(move)) {
+            if (isStepOffGround(move)) {
                 return true;
             }
         }
@@ -141,7 +141,7 @@ public final class PartGraph {
         while (!queue.isEmpty()) {
             int hold = queue.poll();
             for (int move = graph.firstMove(hold); move < graph.firstMove(hold + 1); move++) {
-                if (costs.milliJ(move) == MoveCosts.IMPOSSIBLE) {
+                if (costs.milliJ(move) == MoveCosts.IMPOSSIBLE || !graph.isStep(move)) {
                     continue;
                 }
                 int next = graph.to(move);
@@ -161,7 +161,7 @@ public final class PartGraph {
         for (int move = 0; move < graph.moveCount(); move++) {
             int from = partOf[graph.from(move)];
             int to = partOf[graph.to(move)];
-            boolean possible = costs.milliJ(move) != MoveCosts.IMPOSSIBLE && !graph.moveOnGround(move);
+            boolean possible = isStepOffGround(move);
             if (possible && from >= 0 && to >= 0 && from != to) {
                 neighbours
                         .computeIfAbsent(Math.min(from, to), k -> new TreeSet<>())
@@ -169,5 +169,10 @@ public final class PartGraph {
             }
         }
         neighbours.forEach((from, others) -> others.forEach(to -> joined.addEdge(from, to)));
+    }
+
+    /** Sways, leaps and drops lead one way and are no second way that anyone can count on. */
+    private boolean isStepOffGround(int move) {
+        return costs.milliJ(move) != MoveCosts.IMPOSSIBLE && graph.isStep(move) && !graph.moveOnGround(move);
     }
 }

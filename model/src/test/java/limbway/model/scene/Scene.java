@@ -18,11 +18,13 @@ import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
+import limbway.model.geometry.Terrain;
 
 /** Draws an enclosure for a test, in metres. */
 public final class Scene {
 
     private final Outline outline;
+    private Terrain terrain = Terrain.LEVEL;
     private final List<Obstacle> obstacles = new ArrayList<>();
     private final List<Support> supports = new ArrayList<>();
     private final List<Platform> platforms = new ArrayList<>();
@@ -41,6 +43,12 @@ public final class Scene {
     /** Level ground of any outline. */
     public static Scene on(Outline outline) {
         return new Scene(outline);
+    }
+
+    /** Gives the ground heights. */
+    public Scene terrain(Terrain heights) {
+        terrain = heights;
+        return this;
     }
 
     public Scene pole(String id, double x, double y, double heightM) {
@@ -87,7 +95,7 @@ public final class Scene {
     public Enclosure build() {
         return new Enclosure(
                 new Site(1.5, 110.5, ZoneOffset.ofHours(8)),
-                new Ground(outline, "grass", obstacles),
+                new Ground(outline, "grass", obstacles, terrain),
                 supports,
                 platforms,
                 crowns,

@@ -47,22 +47,27 @@ public final class EnclosureDrawing {
      */
     public static Picture of(String id, String title, Enclosure enclosure, List<Stretch> stretches) {
         EnclosureDrawing drawing = new EnclosureDrawing(enclosure, stretches);
-        int height = (int) Math.ceil(drawing.frame.groundLinePx()) + 34 + Key.HEIGHT_PX;
+        int height = (int) Math.ceil(drawing.frame.bottomPx()) + 34 + Key.heightPx(enclosure);
         return new Picture(
                 id,
                 title,
                 "The enclosure from above with north on top, and below it from the south. Supports and decks are grey, "
                         + "lighter where higher. Travel off the ground is a solid line, on the ground a dashed one, "
-                        + "broader where it is travelled more often.",
+                        + "broader where it is travelled more often." + alsoDrawn(enclosure),
                 Style.WIDTH_PX,
                 height,
                 drawing::paint,
                 drawing.table());
     }
 
+    private static String alsoDrawn(Enclosure enclosure) {
+        List<String> words = KeySign.of(enclosure).stream().map(KeySign::words).toList();
+        return words.isEmpty() ? "" : " Drawn too, with signs of their own: " + String.join(", ", words) + ".";
+    }
+
     private void paint(Graphics2D g, Rectangle2D area) {
         Structure structure = new Structure(g, enclosure, frame);
-        Key key = new Key(g, frame);
+        Key key = new Key(g, enclosure, frame);
         caption(g, "From above", Frame.PLAN_TOP_PX - 10);
         key.drawNorth(frame.xPx(frame.eastM()) - 24, Frame.PLAN_TOP_PX - 10);
         structure.drawPlan();
@@ -71,6 +76,7 @@ public final class EnclosureDrawing {
                 0, Frame.PLAN_TOP_PX - 4, area.getWidth(), frame.planYPx(frame.southM()) - Frame.PLAN_TOP_PX + 8);
         drawNames(g, plan);
         caption(g, "From the south", frame.sideYPx(frame.topM()) - 18);
+        structure.drawBackdrop();
         drawHeights(g);
         structure.drawSide();
         nameHeights(g);
@@ -78,7 +84,7 @@ public final class EnclosureDrawing {
         for (Resource resource : enclosure.resources()) {
             ResourceMark.draw(g, resource.kind(), frame.fromSide(resource.at()));
         }
-        key.draw(frame.groundLinePx() + 30, travel, withTravel);
+        key.draw(frame.bottomPx() + 30, travel, withTravel);
     }
 
     private static void caption(Graphics2D g, String words, double y) {

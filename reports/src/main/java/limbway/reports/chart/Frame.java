@@ -3,12 +3,17 @@ package limbway.reports.chart;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
 
+import limbway.model.enclosure.Barrier;
 import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.HotWire;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
+import limbway.model.geometry.Triangle;
 
 /**
  * Turns metres of an enclosure into pixels of a picture; plan and side view share their scale from west to east.
@@ -17,10 +22,11 @@ import limbway.model.geometry.Segment;
  * @param southM least y shown [m]
  * @param eastM greatest x shown [m]
  * @param northM greatest y shown [m]
+ * @param lowM least height shown [m], 0 or less
  * @param topM greatest height shown [m]
  * @param pxPerM scale
  */
-record Frame(double westM, double southM, double eastM, double northM, double topM, double pxPerM) {
+record Frame(double westM, double southM, double eastM, double northM, double lowM, double topM, double pxPerM) {
 
     static final double LEFT_PX = 44;
     static final double PLAN_TOP_PX = 30;
@@ -29,32 +35,64 @@ record Frame(double westM, double southM, double eastM, double northM, double to
     private static final double RIGHT_PX = 20;
     private static final double MOST_PLAN_PX = 600;
     private static final double MARGIN_M = 0.5;
+    private static final double LEAST_TOP_M = 2;
+
+    /** Of what lies below the ground or below water so much is shown [m]. */
+    private static final double BELOW_M = 0.6;
 
     static Frame of(Enclosure enclosure) {
-        double west = Double.POSITIVE_INFINITY;
-        double south = Double.POSITIVE_INFINITY;
-        double east = Double.NEGATIVE_INFINITY;
-        double north = Double.NEGATIVE_INFINITY;
-        for (Corner corner : enclosure.ground().outline().corners()) {
-            west = Math.min(west, corner.xM() - MARGIN_M);
-            east = Math.max(east, corner.xM() + MARGIN_M);
-            south = Math.min(south, corner.yM() - MARGIN_M);
-            north = Math.max(north, corner.yM() + MARGIN_M);
-        }
-        double top = 2;
-        for (var support : enclosure.supports()) {
-            for (Point point : support.axis().points()) {
-                top = Math.max(top, point.zM());
-            }
-        }
-        for (var platform : enclosure.platforms()) {
-            top = Math.max(top, platform.zM());
-        }
-        for (var crown : enclosure.crowns()) {
-            top = Math.max(top, crown.topZM());
+        List<Point> around = around(enclosure);
+        List<Point> within = within(enclosure);
+        double west = around.stream().mapToDouble(Point::xM).min().orElse(0) - MARGIN_M;
+        double east = around.stream().mapToDouble(Point::xM).max().orElse(0) + MARGIN_M;
+        double south = around.stream().mapToDouble(Point::yM).min().orElse(0) - MARGIN_M;
+        double north = around.stream().mapToDouble(Point::yM).max().orElse(0) + MARGIN_M;
+        double low = 0;
+        double top = LEAST_TOP_M;
+        for (List<Point> points : List.of(around, within)) {
+            low = Math.min(low, points.stream().mapToDouble(Point::zM).min().orElse(0));
+            top = Math.max(top, points.stream().mapToDouble(Point::zM).max().orElse(0));
         }
         double scale = Math.min((Style.WIDTH_PX - LEFT_PX - RIGHT_PX) / (east - west), MOST_PLAN_PX / (north - south));
-        return new Frame(west, south, east, north, top + MARGIN_M, scale);
+        return new Frame(west, south, east, north, low, top + MARGIN_M, scale);
+    }
+
+    /** What the plan must hold: the ground and what bounds it. */
+    private static List<Point> around(Enclosure enclosure) {
+        List<Point> points = new ArrayList<>();
+        enclosure.ground().outline().corners().forEach(corner -> points.add(corner.atHeight(0)));
+        for (Barrier barrier : enclosure.bounds().barriers()) {
+            double footZM = Math.max(barrier.baseZM(), Math.min(0, barrier.topZM()) - BELOW_M);
+            for (Corner corner : barrier.footprint().corners()) {
+                points.add(corner.atHeight(footZM));
+                points.add(corner.atHeight(barrier.topZM()));
+            }
+        }
+        for (HotWire wire : enclosure.bounds().hotWires()) {
+            if (wire instanceof HotWire.Strand strand) {
+                points.addAll(strand.line().points());
+            } else if (wire instanceof HotWire.Planting planting) {
+                planting.footprint().corners().forEach(corner -> points.add(corner.atHeight(planting.topZM())));
+            }
+        }
+        enclosure.panels().forEach(panel -> points.addAll(panel.corners()));
+        return points;
+    }
+
+    /** What else the side view must hold. */
+    private static List<Point> within(Enclosure enclosure) {
+        List<Point> points = new ArrayList<>();
+        enclosure.supports().forEach(support -> points.addAll(support.axis().points()));
+        enclosure.platforms().forEach(platform -> points.add(platform.centre()));
+        enclosure.crowns().forEach(crown -> points.add(crown.foot().atHeight(crown.topZM())));
+        for (Triangle triangle : enclosure.ground().terrain().triangles()) {
+            points.addAll(List.of(triangle.a(), triangle.b(), triangle.c()));
+        }
+        return points;
+    }
+
+    double xM(double xPx) {
+        return westM + (xPx - LEFT_PX) / pxPerM;
     }
 
     double xPx(double xM) {
@@ -67,6 +105,11 @@ record Frame(double westM, double southM, double eastM, double northM, double to
 
     double groundLinePx() {
         return planYPx(southM) + BETWEEN_PX + topM * pxPerM;
+    }
+
+    /** Where the side view ends. */
+    double bottomPx() {
+        return sideYPx(lowM);
     }
 
     double sideYPx(double zM) {
@@ -90,16 +133,23 @@ record Frame(double westM, double southM, double eastM, double northM, double to
     }
 
     Path2D inPlan(Outline outline) {
-        Path2D path = new Path2D.Double();
-        for (Corner corner : outline.corners()) {
-            Point2D p = inPlan(corner.atHeight(0));
-            if (path.getCurrentPoint() == null) {
-                path.moveTo(p.getX(), p.getY());
-            } else {
-                path.lineTo(p.getX(), p.getY());
-            }
-        }
+        return closed(outline.corners().stream()
+                .map(corner -> inPlan(corner.atHeight(0)))
+                .toList());
+    }
+
+    static Path2D closed(List<Point2D> corners) {
+        Path2D path = open(corners);
         path.closePath();
+        return path;
+    }
+
+    static Path2D open(List<Point2D> points) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(points.get(0).getX(), points.get(0).getY());
+        for (Point2D point : points.subList(1, points.size())) {
+            path.lineTo(point.getX(), point.getY());
+        }
         return path;
     }
 }

@@ -5,24 +5,36 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 
+import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.ResourceKind;
 import limbway.reports.words.Figures;
 
 /** What the lines, greys and signs of an enclosure drawing mean, with its scale and its north. */
 final class Key {
 
-    static final int HEIGHT_PX = 96;
+    private static final int HEIGHT_PX = 96;
+    private static final int ROW_PX = 26;
+    private static final int COLUMNS = 4;
 
     private static final double SAMPLE_PX = 44;
     private static final int[] SCALES_M = {1, 2, 5, 10, 20, 50, 100};
 
     private final Graphics2D g;
+    private final List<KeySign> signs;
     private final Frame frame;
 
-    Key(Graphics2D g, Frame frame) {
+    Key(Graphics2D g, Enclosure enclosure, Frame frame) {
         this.g = g;
+        this.signs = KeySign.of(enclosure);
         this.frame = frame;
+    }
+
+    /** Height of the key of an enclosure [px]. */
+    static int heightPx(Enclosure enclosure) {
+        int rows = (KeySign.of(enclosure).size() + COLUMNS - 1) / COLUMNS;
+        return HEIGHT_PX + rows * ROW_PX;
     }
 
     void draw(double topPx, TravelLines travel, boolean withTravel) {
@@ -42,8 +54,20 @@ final class Key {
                 "supports and decks, from the ground to " + Figures.path(frame.topM() - 0.5) + " up",
                 Frame.LEFT_PX + 88,
                 y);
+        drawSigns(y + 28);
         if (withTravel) {
-            drawTravel(Frame.LEFT_PX, y + 28, travel);
+            int rows = (signs.size() + COLUMNS - 1) / COLUMNS;
+            drawTravel(Frame.LEFT_PX, y + 28 + rows * ROW_PX, travel);
+        }
+    }
+
+    private void drawSigns(double topPx) {
+        double column = (Style.WIDTH_PX - Frame.LEFT_PX) / COLUMNS;
+        for (int i = 0; i < signs.size(); i++) {
+            double x = Frame.LEFT_PX + column * (i % COLUMNS);
+            double y = topPx + ROW_PX * (i / COLUMNS);
+            signs.get(i).sample().paint(g, new Rectangle2D.Double(x, y - 8, KeySign.WIDTH_PX, 16));
+            text(signs.get(i).words(), x + KeySign.WIDTH_PX + 8, y);
         }
     }
 

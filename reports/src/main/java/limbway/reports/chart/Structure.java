@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 
@@ -12,7 +13,9 @@ import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Obstacle;
 import limbway.model.enclosure.Platform;
+import limbway.model.enclosure.PlatformKind;
 import limbway.model.enclosure.Support;
+import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Segment;
 
@@ -28,11 +31,13 @@ final class Structure {
     private final Graphics2D g;
     private final Enclosure enclosure;
     private final Frame frame;
+    private final Surroundings surroundings;
 
     Structure(Graphics2D g, Enclosure enclosure, Frame frame) {
         this.g = g;
         this.enclosure = enclosure;
         this.frame = frame;
+        this.surroundings = new Surroundings(g, enclosure, frame);
     }
 
     static Color grey(double zM, double topM) {
@@ -44,26 +49,38 @@ final class Structure {
         g.setColor(GROUND_FILL);
         Shape outline = frame.inPlan(enclosure.ground().outline());
         g.fill(outline);
+        Relief relief = new Relief(enclosure.ground());
+        if (relief.isHilly()) {
+            relief.drawPlan(g, frame);
+        }
         for (Obstacle obstacle : enclosure.ground().obstacles()) {
             drawObstacle(frame.inPlan(obstacle.outline()));
         }
         g.setColor(Style.INK);
         g.setStroke(Style.line(1.5));
         g.draw(outline);
+        surroundings.drawStopsInPlan();
         for (Crown crown : enclosure.crowns()) {
             Point2D middle = frame.inPlan(crown.foot());
             double r = crown.radiusM() * frame.pxPerM();
             drawCrown(new Ellipse2D.Double(middle.getX() - r, middle.getY() - r, 2 * r, 2 * r));
         }
+        surroundings.drawPanels(true);
+        surroundings.drawDoorsInPlan();
         for (Platform platform : enclosure.platforms()) {
-            drawDeck(frame.inPlan(platform.outline()), platform.zM());
+            drawDeck(isHammock(platform) ? hammock(platform) : frame.inPlan(platform.outline()), platform.zM());
         }
-        for (Support support : enclosure.supports()) {
-            for (Segment piece : support.axis().pieces()) {
-                setStroke(support, piece);
-                g.draw(frame.inPlan(piece));
-            }
+        enclosure.supports().forEach(support -> drawSupport(support, true));
+    }
+
+    /** What lies behind all else in the side view; lines of height are drawn over it. */
+    void drawBackdrop() {
+        Relief relief = new Relief(enclosure.ground());
+        if (relief.isHilly()) {
+            relief.drawSide(g, frame);
         }
+        surroundings.drawStopsFromSide();
+        surroundings.drawDoorsFromSide();
     }
 
     void drawSide() {
@@ -73,12 +90,8 @@ final class Structure {
             double x = frame.xPx(crown.foot().xM());
             drawCrown(new Rectangle2D.Double(x - r, top, 2 * r, frame.sideYPx(crown.baseZM()) - top));
         }
-        for (Support support : enclosure.supports()) {
-            for (Segment piece : support.axis().pieces()) {
-                setStroke(support, piece);
-                g.draw(frame.fromSide(piece));
-            }
-        }
+        surroundings.drawPanels(false);
+        enclosure.supports().forEach(support -> drawSupport(support, false));
         for (Platform platform : enclosure.platforms()) {
             double west = Double.POSITIVE_INFINITY;
             double east = Double.NEGATIVE_INFINITY;
@@ -87,14 +100,44 @@ final class Structure {
                 east = Math.max(east, corner.xM());
             }
             double y = frame.sideYPx(platform.zM());
-            drawDeck(new Rectangle2D.Double(frame.xPx(west), y, (east - west) * frame.pxPerM(), 3), platform.zM());
+            Shape board = new Rectangle2D.Double(frame.xPx(west), y, (east - west) * frame.pxPerM(), 3);
+            drawDeck(
+                    isHammock(platform) ? SupportSign.hanging(frame.xPx(west), frame.xPx(east), y) : board,
+                    platform.zM());
         }
     }
 
-    private void setStroke(Support support, Segment piece) {
-        double middleZM = (piece.a().zM() + piece.b().zM()) / 2;
-        g.setColor(grey(middleZM, frame.topM()));
-        g.setStroke(Style.line(Math.max(1.4, Math.min(7, 20 * support.diameterM()))));
+    private static boolean isHammock(Platform platform) {
+        return platform.kind() == PlatformKind.HAMMOCK;
+    }
+
+    private Path2D hammock(Platform platform) {
+        return SupportSign.hammock(platform.outline().corners().stream()
+                .map(corner -> frame.inPlan(corner.atHeight(platform.zM())))
+                .toList());
+    }
+
+    private void drawSupport(Support support, boolean plan) {
+        double alongM = 0;
+        for (Segment piece : support.axis().pieces()) {
+            Line2D line = plan ? frame.inPlan(piece) : frame.fromSide(piece);
+            g.setColor(grey((piece.a().zM() + piece.b().zM()) / 2, frame.topM()));
+            double startPx = widthPx(support.diameterAtM(alongM));
+            alongM += piece.lengthM();
+            double endPx = widthPx(support.diameterAtM(alongM));
+            if (support.kind() == SupportKind.LADDER) {
+                SupportSign.ladder(g, line);
+            } else if (startPx == endPx) {
+                g.setStroke(Style.line(startPx));
+                g.draw(line);
+            } else {
+                SupportSign.tapering(g, line, startPx, endPx);
+            }
+        }
+    }
+
+    private static double widthPx(double diameterM) {
+        return Math.max(1.4, Math.min(7, 20 * diameterM));
     }
 
     private void drawDeck(Shape shape, double zM) {

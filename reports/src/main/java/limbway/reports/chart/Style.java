@@ -15,8 +15,8 @@ import limbway.reports.measure.Aspect;
  * Colours, strokes and type of all pictures. Every colour differs from its neighbours in lightness too, so a grey print
  * shows the same.
  *
- * @source blue and orange: Okabe and Ito 2008, Color Universal Design; the five steps of parts: viridis by van der Walt
- *     and Smith, dedicated to the public domain (both from memory)
+ * @source blue and orange: Okabe and Ito 2008, Color Universal Design; the steps of the commonest parts: viridis by van
+ *     der Walt and Smith, dedicated to the public domain (both from memory); the rest are our own
  */
 final class Style {
 
@@ -72,7 +72,10 @@ final class Style {
         };
     }
 
-    /** Dark and light take turns in the order in which parts are drawn. */
+    /**
+     * Dark and light take turns in the order in which parts are drawn: neighbours differ by a fifth of the way from black to
+     * white or more, and by a tenth where one between them does not occur.
+     */
     static Color of(LocomotorMode mode) {
         return switch (mode) {
             case QUADRUPEDAL_WALK -> new Color(0xFD, 0xE7, 0x25);
@@ -81,16 +84,20 @@ final class Style {
             case VERTICAL_CLIMB -> new Color(0x3B, 0x52, 0x8B);
             case BRIDGE -> new Color(0x44, 0x01, 0x54);
             case BIPEDAL_WALK -> new Color(0xB8, 0xDE, 0x29);
-            case BRACHIATE -> new Color(0x29, 0xAF, 0x7F);
-            case SWAY -> new Color(0x48, 0x21, 0x73);
-            case LEAP -> new Color(0xDC, 0xE3, 0x19);
-            case DROP -> new Color(0x2D, 0x70, 0x8E);
+            case BRACHIATE -> new Color(0x8C, 0x3B, 0x4A);
+            case SWAY -> new Color(0xC0, 0x7F, 0x59);
+            case LEAP -> new Color(0xC6, 0xDB, 0xEF);
+            case DROP -> new Color(0x2D, 0x43, 0x4A);
         };
     }
 
     /** Black or white, whichever can be read on a colour. */
     static Color inkOn(Color colour) {
-        double light = 0.299 * colour.getRed() + 0.587 * colour.getGreen() + 0.114 * colour.getBlue();
-        return light > 140 ? INK : Color.WHITE;
+        return lightness(colour) > 140 ? INK : Color.WHITE;
+    }
+
+    /** How light a colour looks in a grey print, 0 to 255; the weights are those of ITU-R BT.601. */
+    static double lightness(Color colour) {
+        return 0.299 * colour.getRed() + 0.587 * colour.getGreen() + 0.114 * colour.getBlue();
     }
 }

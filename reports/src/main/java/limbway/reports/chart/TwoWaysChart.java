@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.labels.CategoryItemLabelGenerator;
@@ -61,12 +62,14 @@ public final class TwoWaysChart {
         List<List<String>> table = new ArrayList<>();
         double longestJ = 0;
         List<PairUse> uses = largest(measures.groundUse());
+        List<LocomotorMode> modes = modes(uses);
         for (PairUse use : uses) {
             String name = use.from() + " to " + use.to() + ", " + use.body().name();
             longestJ = Math.max(
                     longestJ,
                     add(
                             data,
+                            modes,
                             table,
                             name,
                             name + ", ",
@@ -74,17 +77,24 @@ public final class TwoWaysChart {
                             use.ways().overGround()));
             longestJ = Math.max(
                     longestJ,
-                    add(data, table, name, "", "off the ground", use.ways().offGround()));
+                    add(
+                            data,
+                            modes,
+                            table,
+                            name,
+                            "",
+                            "off the ground",
+                            use.ways().offGround()));
         }
         CategoryAxis names = Axes.names();
         names.setCategoryMargin(0.25);
-        CategoryPlot plot =
-                Axes.plot(data, names, Axes.numbers("energy of one trip [J]"), renderer(LEAST_LABELLED * longestJ));
+        CategoryPlot plot = Axes.plot(
+                data, names, Axes.numbers("energy of one trip [J]"), renderer(modes, LEAST_LABELLED * longestJ));
         return new Picture(
                 "two-ways-by-part",
                 "Energy of the two ways, by part",
                 "For each trip two bars on the same scale: the way over the ground and the way off it, each divided into "
-                        + "climbing down, level walking, climbing up, clambering and bridging of gaps.",
+                        + String.join(", ", modes.stream().map(PartText::doing).toList()) + ".",
                 Style.WIDTH_PX,
                 FRAME_PX + 2 * ROW_PX * uses.size(),
                 Axes.painter(plot, true),
@@ -98,8 +108,20 @@ public final class TwoWaysChart {
         return first.values().stream().limit(MOST_PAIRS).toList();
     }
 
+    /** The modes that take energy on one of the ways, as they are told. */
+    private static List<LocomotorMode> modes(List<PairUse> uses) {
+        List<Way> ways = uses.stream()
+                .flatMap(use -> Stream.of(use.ways().overGround(), use.ways().offGround()))
+                .flatMap(Optional::stream)
+                .toList();
+        return PartText.asTold().stream()
+                .filter(mode -> ways.stream().anyMatch(way -> way.energy().part(mode) > 0))
+                .toList();
+    }
+
     private static double add(
             DefaultCategoryDataset data,
+            List<LocomotorMode> modes,
             List<List<String>> table,
             String name,
             String before,
@@ -108,7 +130,7 @@ public final class TwoWaysChart {
         double totalJ = way.map(w -> w.milliJ() / 1000.0).orElse(0.0);
         Row row = new Row(
                 data.getColumnCount(), before + kind + ": " + (way.isPresent() ? Figures.energy(totalJ) : "no way"));
-        for (LocomotorMode mode : PartText.asTold()) {
+        for (LocomotorMode mode : modes) {
             double partJ = way.map(w -> w.energy().part(mode) / 1000.0).orElse(0.0);
             data.addValue(partJ, PartText.doing(mode), row);
         }
@@ -116,7 +138,7 @@ public final class TwoWaysChart {
         return totalJ;
     }
 
-    private static StackedBarRenderer renderer(double leastLabelledJ) {
+    private static StackedBarRenderer renderer(List<LocomotorMode> modes, double leastLabelledJ) {
         StackedBarRenderer renderer = new StackedBarRenderer();
         renderer.setBarPainter(new StandardBarPainter());
         renderer.setShadowVisible(false);
@@ -124,8 +146,8 @@ public final class TwoWaysChart {
         renderer.setDefaultItemLabelsVisible(true);
         // white edges keep neighbours apart in a grey print
         renderer.setDrawBarOutline(true);
-        for (int series = 0; series < PartText.asTold().size(); series++) {
-            Color colour = Style.of(PartText.asTold().get(series));
+        for (int series = 0; series < modes.size(); series++) {
+            Color colour = Style.of(modes.get(series));
             renderer.setSeriesPaint(series, colour);
             renderer.setSeriesOutlinePaint(series, Style.PAPER);
             renderer.setSeriesOutlineStroke(series, Style.line(1.2));

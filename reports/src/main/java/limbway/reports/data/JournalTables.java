@@ -86,7 +86,7 @@ final class JournalTables {
                         Field.number("start_s", "start [s since midnight before day 1]"),
                         Field.number("end_s", "end [s since midnight before day 1]"),
                         Field.text("at", "resource"),
-                        Field.number("height_m", "height of the place [m]"),
+                        Field.number("height_m", "height of the place above the ground [m]"),
                         Field.text("motive", "why: hunger, thirst, fatigue or night"),
                         Field.yesNo("waiting", "true while it waits because all stalls are taken"),
                         Field.number("eaten_j", "energy eaten [J]"),
@@ -101,8 +101,7 @@ final class JournalTables {
                         seconds(stay.startMs()),
                         seconds(stay.endMs()),
                         resource(stay.resource()),
-                        CsvTable.number(
-                                outcome.habitat().graph().place(stay.hold()).zM(), 3),
+                        CsvTable.number(outcome.habitat().graph().heightAboveGroundM(stay.hold()), 3),
                         stay.motive().word(),
                         stay.waiting(),
                         CsvTable.number(stay.eatenJ(), 3),

@@ -3,6 +3,7 @@ package limbway.reports.data;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import limbway.model.body.LocomotorMode;
 import limbway.model.route.Way;
@@ -89,7 +90,7 @@ final class MeasureTables {
                         Field.number(
                                 "over_ground_j", "energy of the way over the ground [J]; empty where there is none"),
                         Field.number("off_ground_j", "energy of the way off the ground [J]; empty where there is none"),
-                        Field.text("parts", "energy of both ways by part [J]"),
+                        Field.text("parts", "energy of both ways [J] by part: " + partNames()),
                         Field.text("reason", "why the ground wins, in words")));
         for (Measures measures : layouts) {
             for (PairUse use : measures.groundUse()) {
@@ -139,6 +140,11 @@ final class MeasureTables {
 
     private static String joules(Optional<Way> way) {
         return way.map(w -> CsvTable.number(w.milliJ() / 1000.0, 3)).orElse("");
+    }
+
+    private static String partNames() {
+        return String.join(
+                ", ", Stream.of(LocomotorMode.values()).map(LocomotorMode::part).toList());
     }
 
     private static String parts(Optional<Way> way) {

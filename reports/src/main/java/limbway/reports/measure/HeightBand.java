@@ -9,7 +9,7 @@ import limbway.sim.experiment.Outcome;
 import limbway.sim.journal.Journal;
 
 /**
- * Share of waking time between two heights.
+ * Share of waking time between two heights above the ground.
  *
  * @param fromM lower edge [m]; the lowest band is the ground itself, from 0 to {@link #GROUND_M}
  * @param toM upper edge [m]
@@ -71,7 +71,7 @@ public record HeightBand(double fromM, double toM, Interval share) {
     private static List<Double> edges(RouteGraph graph) {
         double topM = 1;
         for (int hold = 0; hold < graph.holdCount(); hold++) {
-            topM = Math.max(topM, graph.place(hold).zM());
+            topM = Math.max(topM, graph.heightAboveGroundM(hold));
         }
         double stepM = Math.ceil(topM / MOST_BANDS);
         List<Double> edges = new ArrayList<>(List.of(0.0, GROUND_M));

@@ -126,7 +126,12 @@ final class ReachAudit {
         }
     }
 
+    /** There and back, because a sway, leap or drop may lead one way only. */
     private boolean joinedOffGround(Routes routes, int one, int other) {
+        return leadsOffGround(routes, one, other) && leadsOffGround(routes, other, one);
+    }
+
+    private boolean leadsOffGround(Routes routes, int one, int other) {
         for (int hold : graph.useHolds(one)) {
             if (routes.offGroundMilliJ(hold, other) != ReverseTree.UNREACHABLE) {
                 return true;

@@ -8,13 +8,13 @@ import limbway.sim.journal.Motive;
 import limbway.sim.journal.Stay;
 import limbway.sim.journal.Trip;
 
-/** Reads a journal as times spent between two heights; sleep at night is left out. */
+/** Reads a journal as times spent between two heights above the ground; sleep at night is left out. */
 final class Whereabouts {
 
     /** Receives one stretch of waking time in which the height changes evenly. */
     @FunctionalInterface
     interface Stretch {
-        void accept(double seconds, double fromZM, double toZM);
+        void accept(double seconds, double fromM, double toM);
     }
 
     private Whereabouts() {}
@@ -23,8 +23,8 @@ final class Whereabouts {
         RouteGraph graph = habitat.graph();
         for (Stay stay : journal.stays()) {
             if (stay.motive() != Motive.NIGHT) {
-                double zM = graph.place(stay.hold()).zM();
-                visitor.accept((stay.endMs() - stay.startMs()) / 1000.0, zM, zM);
+                double heightM = graph.heightAboveGroundM(stay.hold());
+                visitor.accept((stay.endMs() - stay.startMs()) / 1000.0, heightM, heightM);
             }
         }
         for (Trip trip : journal.trips()) {
@@ -33,20 +33,18 @@ final class Whereabouts {
             for (int move : way.moves()) {
                 double seconds = graph.lengthM(move) / speeds.inMode(graph.mode(move));
                 visitor.accept(
-                        seconds,
-                        graph.place(graph.from(move)).zM(),
-                        graph.place(graph.to(move)).zM());
+                        seconds, graph.heightAboveGroundM(graph.from(move)), graph.heightAboveGroundM(graph.to(move)));
             }
         }
     }
 
     /** Share of a stretch spent above a height. */
-    static double shareAbove(double zM, double fromZM, double toZM) {
-        if (fromZM == toZM) {
-            return fromZM > zM ? 1 : 0;
+    static double shareAbove(double heightM, double fromM, double toM) {
+        if (fromM == toM) {
+            return fromM > heightM ? 1 : 0;
         }
-        double high = Math.max(fromZM, toZM);
-        double low = Math.min(fromZM, toZM);
-        return Math.max(0, Math.min(1, (high - zM) / (high - low)));
+        double high = Math.max(fromM, toM);
+        double low = Math.min(fromM, toM);
+        return Math.max(0, Math.min(1, (high - heightM) / (high - low)));
     }
 }

@@ -27,8 +27,12 @@ final class DaySections {
     }
 
     private static DataTable energy(Report report) {
+        List<LocomotorMode> modes = PartText.asTold().stream()
+                .filter(mode -> report.measures().energy().stream()
+                        .anyMatch(energy -> energy.movedJPerDay().get(mode) > 0))
+                .toList();
         List<String> headers = new ArrayList<>(List.of("animal", "moving"));
-        for (LocomotorMode mode : PartText.asTold()) {
+        for (LocomotorMode mode : modes) {
             headers.add("of it " + PartText.doing(mode));
         }
         headers.addAll(List.of("resting", "eaten", "travel"));
@@ -36,7 +40,7 @@ final class DaySections {
         for (AnimalEnergy energy : report.measures().energy()) {
             List<String> row = new ArrayList<>(
                     List.of(energy.animal() + ", " + energy.body(), Phrases.kiloJ(energy.movedTotalJPerDay())));
-            for (LocomotorMode mode : PartText.asTold()) {
+            for (LocomotorMode mode : modes) {
                 row.add(Figures.decimals(energy.movedJPerDay().get(mode) / 1000, 1));
             }
             row.add(Phrases.kiloJ(energy.restingJPerDay()));

@@ -10,10 +10,8 @@ import org.locationtech.jts.geom.Polygon;
 
 import limbway.model.geometry.Facet;
 import limbway.model.geometry.Point;
-import limbway.model.geometry.Terrain;
-import limbway.model.geometry.Triangle;
 
-/** Surfaces without thickness. */
+/** A panel without thickness. */
 final class Sheet {
 
     private Sheet() {}
@@ -30,18 +28,6 @@ final class Sheet {
         MeshBuilder mesh = new MeshBuilder();
         for (Coordinate[] triangle : Triangulation.of(polygon(List.copyOf(corners.keySet())))) {
             mesh.fan(normal, List.of(corners.get(triangle[0]), corners.get(triangle[1]), corners.get(triangle[2])));
-        }
-        return mesh.triangles();
-    }
-
-    /** The triangles of a terrain, all looking up. */
-    static Mesh of(Terrain terrain) {
-        MeshBuilder mesh = new MeshBuilder();
-        for (Triangle triangle : terrain.triangles()) {
-            Point a = triangle.a();
-            boolean looksUp =
-                    Vectors.cross(triangle.b().minus(a), triangle.c().minus(a)).zM() > 0;
-            mesh.flat(a, looksUp ? triangle.b() : triangle.c(), looksUp ? triangle.c() : triangle.b());
         }
         return mesh.triangles();
     }

@@ -33,7 +33,7 @@ final class Structures {
 
     static List<SceneNode> groups(Enclosure enclosure) {
         return List.of(
-                SceneNode.group("ground", List.of(ground(enclosure.ground()))),
+                SceneNode.group("ground", List.of(ground(enclosure))),
                 SceneNode.group(
                         "obstacles",
                         enclosure.ground().obstacles().stream()
@@ -56,9 +56,9 @@ final class Structures {
                         enclosure.resources().stream().map(Structures::resource).toList()));
     }
 
-    private static SceneNode ground(Ground ground) {
-        Mesh mesh =
-                ground.terrain().isLevel() ? Prism.sheet(ground.outline().toPolygon(), 0) : Sheet.of(ground.terrain());
+    private static SceneNode ground(Enclosure enclosure) {
+        Ground ground = enclosure.ground();
+        Mesh mesh = GroundSheet.of(ground, enclosure.bounds().barriers());
         return SceneNode.thing("ground", "ground", new Part(mesh, Finish.GROUND))
                 .telling("surface", ground.surface());
     }

@@ -13,11 +13,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 
+import limbway.model.body.LocomotorMode;
 import limbway.reports.Pole;
 import limbway.reports.Yard;
 import limbway.reports.measure.Measures;
 import limbway.reports.page.Report;
 import limbway.reports.page.ReportPage;
+import limbway.reports.words.PartText;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -89,6 +91,21 @@ class PictureTest {
         assertEquals("no travel", chart.table().rows().get(2).get(1));
         assertFalse(PictureFormat.svg(chart).contains("NaN"));
         assertTrue(PictureFormat.svg(HourChart.of(one)).contains("</svg>"));
+    }
+
+    @Test
+    void theKeyOfPartsNamesOnlyWhatTakesEnergy() {
+        Measures measures = report.measures();
+        Picture chart = TwoWaysChart.of(measures);
+        String svg = PictureFormat.svg(chart);
+        for (LocomotorMode mode : LocomotorMode.values()) {
+            boolean occurs =
+                    chart.table().rows().stream().anyMatch(row -> row.get(2).contains(" " + PartText.inSum(mode)));
+            assertEquals(occurs, svg.contains(">" + PartText.doing(mode) + "</text>"), mode.word());
+            assertEquals(occurs, chart.description().contains(PartText.doing(mode)), mode.word());
+        }
+        assertTrue(svg.contains(">level walking</text>"));
+        assertFalse(svg.contains(">leaping</text>"));
     }
 
     @Test

@@ -12,12 +12,16 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jgrapht.graph.DirectedPseudograph;
 import org.jgrapht.nio.graphml.GraphMLImporter;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 import limbway.model.body.Body;
+import limbway.model.energy.EnergySettings;
 import limbway.model.graph.MoveCosts;
 import limbway.model.graph.RouteGraph;
-import limbway.reports.FullYard;
+import limbway.model.route.ChoiceSharpness;
+import limbway.model.study.Study;
+import limbway.reports.Yard;
 import limbway.sim.habitat.Habitat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -29,8 +33,15 @@ class TablesReadByStrangersTest {
     /** Files have six decimals of a metre. */
     private static final double HALF_LAST_DIGIT_M = 5e-7 + 1e-12;
 
-    private final Habitat habitat = FullYard.habitat();
-    private final RouteGraph graph = habitat.graph();
+    private static Habitat habitat;
+    private static RouteGraph graph;
+
+    @BeforeAll
+    static void compile() {
+        Study study = Yard.study();
+        habitat = new Habitat(study.base(), study.animals(), EnergySettings.standard(), ChoiceSharpness.standard());
+        graph = habitat.graph();
+    }
 
     @Test
     void cellsOfEveryKindComeBackFromACsvReader() throws IOException {
@@ -95,7 +106,7 @@ class TablesReadByStrangersTest {
         assertEquals(expectedMoves(), read);
     }
 
-    private Map<String, Map<String, String>> expectedMoves() {
+    private static Map<String, Map<String, String>> expectedMoves() {
         Map<String, Map<String, String>> expected = new LinkedHashMap<>();
         for (int move = 0; move < graph.moveCount(); move++) {
             Map<String, String> told = new TreeMap<>();

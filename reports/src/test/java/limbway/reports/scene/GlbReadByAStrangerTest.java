@@ -85,10 +85,10 @@ class GlbReadByAStrangerTest {
     @Test
     @Tag("derived")
     void heightPointsUpAndNorthPointsAway() {
-        // from (x, y, z up) to (x, z, -y): the net from (7, 8, 1) to (11, 11, 3.5)
+        // from (x, y, z up) to (x, z, -y): the net from (7, 9, 1) to (9, 11, 2.6)
         // places are rounded to floats
         double rounded = 1e-5;
-        assertBox("net", new double[] {7, 1, -11}, new double[] {11, 3.5, -8}, rounded);
+        assertBox("net", new double[] {7, 1, -11}, new double[] {9, 2.6, -9}, rounded);
         assertBox("deck", new double[] {8, 2.94, -5.6}, new double[] {10, 3, -4}, rounded);
         // of water the surface is drawn
         assertBox("moat", new double[] {21, -0.1, -15.6}, new double[] {24, -0.1, 0}, rounded);
@@ -142,6 +142,17 @@ class GlbReadByAStrangerTest {
         }
         // places are rounded to floats
         assertEquals(gable.facet().areaM2(), areaM2, 1e-4);
+    }
+
+    @Test
+    @Tag("derived")
+    void theGroundIsOpenWhereThereIsWaterAndWholeElsewhere() {
+        double areaM2 = 0;
+        for (double[][] t : triangles(node("ground"))) {
+            areaM2 += cross(minus(t[1], t[0]), minus(t[2], t[0]))[1] / 2;
+        }
+        // in plan 24 by 16 m, less the moat of 3 by 15.6 m; places are rounded to floats
+        assertEquals(24 * 16 - 3 * 15.6, areaM2, 1e-3);
     }
 
     @Test

@@ -15,6 +15,7 @@ import limbway.model.body.BodyCatalogue;
 import limbway.model.body.Speeds;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
+import limbway.scenarios.format.ScalarNode;
 import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
@@ -66,20 +67,35 @@ public final class BodyReader {
      * Reads the bodies that a scenario defines.
      *
      * @param node the list of bodies
-     * @return the bodies with those of the catalogue, or empty if a problem was added
+     * @return the bodies with those of the catalogue; after a problem with stand-ins, so that the animals can be read on
      */
-    public Optional<Bodies> read(Node node) {
+    public Bodies read(Node node) {
         List<MappingNode> entries = values.mappings(node, "bodies");
         if (entries.size() > MOST_BODIES) {
             problems.add(Problem.at(node.place(), "there are too many bodies")
                     .found(Integer.toString(entries.size()))
                     .allowed("at most " + MOST_BODIES));
-            return Optional.empty();
+            return new Bodies(catalogue, List.of());
         }
         Map<String, Place> names = new LinkedHashMap<>();
         List<Bodies.Own> own = new ArrayList<>();
-        entries.forEach(entry -> read(entry, names).ifPresent(own::add));
-        return own.size() == entries.size() ? Optional.of(new Bodies(catalogue, own)) : Optional.empty();
+        entries.forEach(entry -> own.add(read(entry, names).orElseGet(() -> standIn(entry))));
+        return new Bodies(catalogue, own);
+    }
+
+    private Bodies.Own standIn(MappingNode entry) {
+        Body any = catalogue.find(catalogue.names().get(0)).orElseThrow();
+        Map<Quantity, Double> figures = new EnumMap<>(Quantity.class);
+        FIGURES.forEach(figure -> figures.put(figure.quantity(), figure.of().applyAsDouble(any)));
+        Body body = body(wordAt(entry, "body"), figures, any.brachiates(), any.speeds());
+        return new Bodies.Own(body, wordAt(entry, "like"), List.of());
+    }
+
+    private static String wordAt(MappingNode entry, String key) {
+        return entry.find(key)
+                .filter(ScalarNode.class::isInstance)
+                .map(node -> ((ScalarNode) node).text().strip())
+                .orElse("?");
     }
 
     private Optional<Bodies.Own> read(MappingNode entry, Map<String, Place> names) {

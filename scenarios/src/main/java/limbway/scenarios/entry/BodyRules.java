@@ -1,6 +1,7 @@
 package limbway.scenarios.entry;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 
 import limbway.scenarios.format.Node;
 import limbway.scenarios.problem.Place;
@@ -17,6 +18,17 @@ final class BodyRules {
     static void check(Fields fields, Map<Quantity, Double> figures) {
         if (figures.containsKey(Quantity.GAP_REACH) && figures.containsKey(Quantity.ARM_SPAN)) {
             checkReach(fields, figures.get(Quantity.GAP_REACH), figures.get(Quantity.ARM_SPAN));
+        }
+        OptionalDouble structuralKg = fields.number(Quantity.STRUCTURAL_MASS.key(), Quantity.STRUCTURAL_MASS);
+        if (structuralKg.isPresent()
+                && figures.containsKey(Quantity.MASS)
+                && structuralKg.getAsDouble() < figures.get(Quantity.MASS)) {
+            fields.fault(Problem.at(
+                            placeOf(fields, "structural-mass"),
+                            "structural-mass of " + fields.what() + " is below its mass")
+                    .found(Wording.measure(structuralKg.getAsDouble(), "kg"))
+                    .allowed("at least " + Wording.measure(figures.get(Quantity.MASS), "kg"))
+                    .mend("leave it out, or write the heaviest that the animal may become"));
         }
         double leapM = figures.getOrDefault(Quantity.LEAP, 0.0);
         double takeOffMPerS = figures.getOrDefault(Quantity.TAKE_OFF, 0.0);

@@ -35,14 +35,13 @@ final class FacetReader {
     /** Corners that span a plane and lie in it, or empty after a problem. */
     Optional<List<Point>> corners(Node node, String what) {
         return points.read(node, what, CORNERS)
-                .map(rows -> OutlineReader.withoutClosingCorner(rows.stream()
-                        .map(row -> new Point(row[0], row[1], row[2]))
-                        .toList()))
+                .map(rows -> OutlineReader.withoutClosingCorner(PointsReader.inSpace(rows)))
                 .filter(corners -> isFlat(node, what, corners));
     }
 
-    private boolean isFlat(Node node, String what, List<Point> corners) {
-        Point normal = doubleArea(corners);
+    /** Whether corners span a plane and lie in it; otherwise a problem is added. */
+    boolean isFlat(Node node, String what, List<Point> corners) {
+        Point normal = corners.size() < 3 ? new Point(0, 0, 0) : doubleArea(corners);
         if (normal.lengthM() < 2 * LEAST_AREA_M2) {
             problems.add(Problem.at(node.place(), what + " span no area")
                     .found("corners in one line, or in an order that crosses itself")

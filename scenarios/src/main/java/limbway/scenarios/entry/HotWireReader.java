@@ -11,6 +11,7 @@ import limbway.scenarios.entry.HotWireEntry.Strand;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.problem.Place;
+import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 
 /** Reads the entries under {@code hot-wires}. */
@@ -42,9 +43,11 @@ final class HotWireReader {
 
     private Optional<Strand> strand(Fields fields, String id, double clearanceM) {
         Optional<List<Point>> line = fields.read("line", node -> points.read(node, "line of " + fields.what(), LINE))
-                .map(rows -> rows.stream()
-                        .map(row -> new Point(row[0], row[1], row[2]))
-                        .toList());
+                .map(PointsReader::inSpace);
+        if (line.isPresent() && line.get().size() < 2) {
+            fields.fault(Problem.at(placeOf(fields, "line"), fields.what() + " has no length")
+                    .mend("let it end somewhere else"));
+        }
         return fields.build(() ->
                 new Strand(id, fields.what(), fields.place(), placeOf(fields, "line"), line.orElseThrow(), clearanceM));
     }

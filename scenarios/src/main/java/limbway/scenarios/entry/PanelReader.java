@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 
 import limbway.model.enclosure.PanelKind;
 import limbway.model.geometry.Corner;
-import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.scenarios.entry.PanelEntry.ByCorners;
 import limbway.scenarios.entry.PanelEntry.Shape;
@@ -87,10 +86,14 @@ final class PanelReader {
     private Optional<ByCorners> level(Fields fields) {
         fields.refuse(List.of("to", "bottom", "top"), "where the outline is given");
         fields.require("height", "4.0");
-        Optional<Outline> outline = fields.read("outline", node -> outlines.read(node, "outline of " + fields.what()));
         double heightM = fields.number(Quantity.HEIGHT);
-        return outline.map(edge -> new ByCorners(
-                edge.corners().stream().map(corner -> corner.atHeight(heightM)).toList()));
+        String what = "corners of " + fields.what();
+        return fields.read("outline", node -> outlines.read(node, "outline of " + fields.what())
+                .map(edge -> edge.corners().stream()
+                        .map(corner -> corner.atHeight(heightM))
+                        .toList())
+                .filter(corners -> facets.isFlat(node, what, corners))
+                .map(ByCorners::new));
     }
 
     private Optional<Upright> upright(Fields fields) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.geometry.Corner;
+import limbway.model.geometry.Point;
 import limbway.scenarios.format.ListNode;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.problem.Problem;
@@ -63,5 +64,17 @@ final class PointsReader {
                     .ifPresent(points::add);
         }
         return points.size() == list.items().size() ? Optional.of(points) : Optional.empty();
+    }
+
+    /** The points of a course in space, without those that repeat the one before. */
+    static List<Point> inSpace(List<double[]> rows) {
+        List<Point> points = new ArrayList<>();
+        for (double[] row : rows) {
+            Point point = new Point(row[0], row[1], row[2]);
+            if (points.isEmpty() || !points.get(points.size() - 1).equals(point)) {
+                points.add(point);
+            }
+        }
+        return points;
     }
 }

@@ -9,14 +9,10 @@ import limbway.model.geometry.Terrain;
 import limbway.scenarios.entry.HotWireEntry;
 import limbway.scenarios.entry.HotWireEntry.Planting;
 import limbway.scenarios.entry.HotWireEntry.Strand;
-import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 
 /** Puts live wire into space. */
 final class HotWireBuilder {
-
-    /** A strand shorter than this is none [m]. */
-    private static final double SHORTEST_M = 0.05;
 
     private final Terrain terrain;
     private final GroundRules rules;
@@ -41,12 +37,8 @@ final class HotWireBuilder {
     }
 
     private void addStrand(Strand strand, List<HotWire> wires) {
-        Polyline line = new Polyline(strand.line());
-        if (line.lengthM() < SHORTEST_M) {
-            problems.add(Problem.at(strand.linePlace(), strand.what() + " has no length")
-                    .mend("let it end somewhere else"));
-        } else if (rules.areInside(strand.linePlace(), strand.what(), strand.line())) {
-            wires.add(new HotWire.Strand(strand.id(), line, strand.clearanceM()));
+        if (rules.areInside(strand.linePlace(), strand.what(), strand.line())) {
+            wires.add(new HotWire.Strand(strand.id(), new Polyline(strand.line()), strand.clearanceM()));
         }
     }
 

@@ -19,6 +19,9 @@ import limbway.scenarios.problem.Wording;
  */
 record Levels(double baseM, double topM) {
 
+    /** Something lower than this is none [m]. */
+    private static final double LOWEST_M = 0.01;
+
     /** What stands on the ground: from its stated bottom, or from the lowest ground at its corners. */
     static Optional<Levels> standing(
             OptionalDouble bottomM,
@@ -29,12 +32,12 @@ record Levels(double baseM, double topM) {
             String what,
             Problems problems) {
         double baseM = bottomM.orElseGet(() -> lowestGroundM(corners, terrain));
-        if (topM > baseM) {
+        if (topM - baseM >= LOWEST_M) {
             return Optional.of(new Levels(baseM, topM));
         }
-        problems.add(Problem.at(place, what + " ends below where it begins")
+        problems.add(Problem.at(place, what + " ends where it begins or below")
                 .found("bottom " + Wording.measure(baseM, "m") + ", top " + Wording.measure(topM, "m"))
-                .allowed("top above bottom, both measured from height 0")
+                .allowed("top at least 0.01 m above bottom, both measured from height 0")
                 .mend("correct top or bottom"));
         return Optional.empty();
     }
