@@ -47,7 +47,8 @@ class DesignAuditTest {
     private static final Enclosure SOUND = Pole.layout("as drawn").enclosure();
 
     private static List<Finding> findings(Enclosure enclosure, String kind) {
-        Variant layout = new Variant("as drawn", "", enclosure, Pole.layout("as drawn").feedings());
+        Variant layout =
+                new Variant("as drawn", "", enclosure, Pole.layout("as drawn").feedings());
         return Audit.of(Pole.habitat(layout, ANIMALS)).findings().stream()
                 .filter(finding -> finding.kind().equals(kind))
                 .toList();
@@ -133,8 +134,8 @@ class DesignAuditTest {
                 List.of("limb bears 40 kg as stated, and an adult female of up to 60 kg in captivity is heavier"),
                 texts(branched, "weight-limit"));
         assertEquals(List.of(), texts(branched, "broken-by"));
-        Platform sling = new Platform(
-                "sling", Outline.rectangle(4, 4, 6, 6), 1.5, PlatformKind.HAMMOCK, OptionalDouble.of(20));
+        Platform sling =
+                new Platform("sling", Outline.rectangle(4, 4, 6, 6), 1.5, PlatformKind.HAMMOCK, OptionalDouble.of(20));
         Enclosure slung = new Enclosure(
                 SOUND.site(), SOUND.ground(), SOUND.supports(), List.of(sling), SOUND.crowns(), SOUND.resources());
         assertEquals(
@@ -176,8 +177,7 @@ class DesignAuditTest {
     /** A strand round the pole's top with 0.5 m of clearance leaves the lower 1.5 of 2 m. */
     @Test
     void theShareLostToLiveWireIsMeasured() {
-        HotWire strand =
-                new HotWire.Strand("wire", Polyline.straight(new Point(4, 5, 2), new Point(6, 5, 2)), 0.5);
+        HotWire strand = new HotWire.Strand("wire", Polyline.straight(new Point(4, 5, 2), new Point(6, 5, 2)), 0.5);
         Enclosure live = SOUND.withBounds(new Bounds(List.of(), List.of(strand), List.of()));
         assertEquals(75, findings(live, "lost-to-wire").get(0).figure().getAsDouble(), 1e-9);
         assertEquals(
@@ -208,7 +208,8 @@ class DesignAuditTest {
         Enclosure still = with(mast(false)).withBounds(barrier(wall));
         Enclosure swaying = with(mast(true)).withBounds(barrier(wall));
         assertEquals(List.of(), texts(still, "barrier-in-sway"));
-        // the female is near enough by sway: 1.9 - 0.04 - 0.3 · 3.5 = 0.81 m at the height of the wall's top, less above
+        // the female is near enough by sway: 1.9 - 0.04 - 0.3 · 3.5 = 0.81 m at the height of the wall's top, less
+        // above
         List<Finding> swayed = findings(swaying, "barrier-in-sway");
         assertEquals("adult female", swayed.get(0).body());
         assertTrue(swayed.get(0).figure().getAsDouble() <= 0.81 + 1e-9);
@@ -243,10 +244,9 @@ class DesignAuditTest {
     @Test
     void aMoatIsMeasuredFromBankToBankAndAPondWithinIsNone() {
         for (double widthM : new double[] {1.0, 1.4, 3.0}) {
-            Barrier moat =
-                    new Barrier("moat", BarrierKind.WATER, Outline.rectangle(10 - widthM, 0, 10, 10), -1, 0);
+            Barrier moat = new Barrier("moat", BarrierKind.WATER, Outline.rectangle(10 - widthM, 0, 10, 10), -1, 0);
             Enclosure wet = SOUND.withBounds(barrier(moat));
-            long named = findings(wet, "barrier-in-reach").size()
+            int named = findings(wet, "barrier-in-reach").size()
                     + findings(wet, "barrier-in-leap").size();
             assertEquals(widthM < 1.1 ? 2 : widthM < 1.5 ? 1 : 0, named, "width " + widthM);
         }
@@ -300,11 +300,10 @@ class DesignAuditTest {
                 0.08,
                 Material.TIMBER);
         List<Resource> resources = new ArrayList<>(SOUND.resources());
-        resources.add(new Resource(
-                "seat", ResourceKind.RETREAT, new Point(8, 5, 2), "bar", 1));
-        Enclosure far = new Enclosure(
-                SOUND.site(), SOUND.ground(), with(bar).supports(), List.of(), List.of(), resources);
-        long told = findings(far, "gap-for-some").size()
+        resources.add(new Resource("seat", ResourceKind.RETREAT, new Point(8, 5, 2), "bar", 1));
+        Enclosure far =
+                new Enclosure(SOUND.site(), SOUND.ground(), with(bar).supports(), List.of(), List.of(), resources);
+        int told = findings(far, "gap-for-some").size()
                 + findings(far, "no-step-for-smallest").size();
         assertEquals(1, told);
     }
