@@ -2,6 +2,7 @@ package limbway.model.graph;
 
 import limbway.model.body.Body;
 import limbway.model.enclosure.Panel;
+import limbway.model.strength.BearingLoad;
 
 /**
  * What a body holds on to or stands on during a move.
@@ -57,7 +58,7 @@ record Carrier(
         return new Carrier(Form.SURFACE, 0, false, 0, 0, NONE, bearsKg, 0, 0);
     }
 
-    static Carrier of(Piece piece) {
+    static Carrier of(Piece piece, BearingLoad loads) {
         return new Carrier(
                 Form.LINE,
                 piece.diameterM(),
@@ -65,7 +66,7 @@ record Carrier(
                 piece.slopeDeg(),
                 0,
                 NONE,
-                piece.stock().bearing().bearsKg().orElse(NONE),
+                piece.limit(loads).heaviestKg(),
                 0,
                 0);
     }

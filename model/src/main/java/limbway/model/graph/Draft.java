@@ -9,6 +9,7 @@ import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.geometry.Point;
+import limbway.model.strength.BearingLoad;
 
 /** A graph while it is being compiled: pieces of support, the holds on each, and the moves found so far. */
 final class Draft {
@@ -43,8 +44,9 @@ final class Draft {
         this.obstructions = Obstructions.of(enclosure);
         this.moves = new MoveList(holds, obstructions);
         this.pieces = Pieces.of(enclosure.supports());
+        BearingLoad loads = new BearingLoad(settings.strengths(), settings.elasticities());
         for (int i = 0; i < pieces.size(); i++) {
-            carriers.add(Carrier.of(pieces.get(i)));
+            carriers.add(Carrier.of(pieces.get(i), loads));
             ownShares.add(ownShares(pieces.get(i)));
             holdsOnPiece.add(new LineHolds());
             for (double share : ownShares.get(i)) {

@@ -9,6 +9,7 @@ import limbway.model.energy.Elasticities;
 import limbway.model.energy.EnergySettings;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
+import limbway.model.strength.Strengths;
 
 /**
  * How finely an enclosure is compiled, and for whom.
@@ -18,6 +19,7 @@ import limbway.model.parameter.Standing;
  * @param useReachM how far from a resource a hold may be to use it [m]
  * @param energy bounds the sways, leaps and drops that get a move
  * @param elasticities how the materials bend
+ * @param strengths at what stress they break, and how much of it a support may take
  * @param branchesNPerM force for each metre that the branches of a crown give where they are held [N/m], above 0
  * @param fingerShare breadth of the fingers over the thickest hook grip of a body, above 0
  */
@@ -27,6 +29,7 @@ public record GraphSettings(
         double useReachM,
         EnergySettings energy,
         Elasticities elasticities,
+        Strengths strengths,
         double branchesNPerM,
         double fingerShare) {
 
@@ -70,6 +73,7 @@ public record GraphSettings(
                 USE_REACH_M,
                 EnergySettings.standard(),
                 Elasticities.standard(),
+                Strengths.standard(),
                 BRANCHES_N_PER_M,
                 FINGER_SHARE);
     }
@@ -81,7 +85,8 @@ public record GraphSettings(
      * @return a copy
      */
     public GraphSettings withHoldSpacing(double spacingM) {
-        return new GraphSettings(spacingM, bodies, useReachM, energy, elasticities, branchesNPerM, fingerShare);
+        return new GraphSettings(
+                spacingM, bodies, useReachM, energy, elasticities, strengths, branchesNPerM, fingerShare);
     }
 
     /**
@@ -114,6 +119,7 @@ public record GraphSettings(
     public List<Parameter> parameters() {
         List<Parameter> all = new ArrayList<>(fineness());
         all.addAll(elasticities.parameters());
+        all.addAll(strengths.parameters());
         return all;
     }
 

@@ -5,12 +5,19 @@ import java.util.List;
 
 import limbway.model.body.Body;
 import limbway.model.enclosure.Support;
+import limbway.model.energy.Elasticities;
 import limbway.model.geometry.Segment;
+import limbway.model.strength.BearingLoad;
+import limbway.model.strength.Strengths;
 
 /** Whether a body can be on a support at all, by the same rule that decides its moves. */
 public final class Grasp {
 
     private Grasp() {}
+
+    private static BearingLoad standardLoads() {
+        return new BearingLoad(Strengths.standard(), Elasticities.standard());
+    }
 
     /**
      * Whether a body can grip, hug or walk on every straight piece of a support.
@@ -22,7 +29,7 @@ public final class Grasp {
     public static boolean canUse(Body body, Support support) {
         for (Segment line : support.axis().pieces()) {
             if (line.lengthM() > Pieces.SAME_PLACE_M
-                    && !Carrier.of(Piece.of(line, support, 0)).canUse(body)) {
+                    && !Carrier.of(Piece.of(line, support, 0), standardLoads()).canUse(body)) {
                 return false;
             }
         }
@@ -40,8 +47,9 @@ public final class Grasp {
      */
     public static List<UsableLine> usableLines(Body body, List<Support> supports) {
         List<UsableLine> lines = new ArrayList<>();
+        BearingLoad loads = standardLoads();
         for (Piece piece : Pieces.of(supports)) {
-            if (Carrier.of(piece).canUse(body)) {
+            if (Carrier.of(piece, loads).canUse(body)) {
                 lines.add(new UsableLine(piece.line(), piece.diameterM()));
             }
         }

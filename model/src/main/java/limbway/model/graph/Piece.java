@@ -5,7 +5,10 @@ import java.util.List;
 import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Point;
+import limbway.model.geometry.Polyline;
 import limbway.model.geometry.Segment;
+import limbway.model.strength.BearingLimit;
+import limbway.model.strength.BearingLoad;
 
 /**
  * One straight piece of support, joined from all supports that continue each other in one line.
@@ -40,6 +43,22 @@ record Piece(
     private static boolean isDrawnFromTheTop(Support support) {
         return (support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK)
                 && support.axis().end().zM() < support.axis().start().zM();
+    }
+
+    /** The heaviest body that the piece bears; pieces joined in one line are one member as long as all of them. */
+    BearingLimit limit(BearingLoad loads) {
+        if (names.size() > 1) {
+            return loads.of(new Support(
+                    stock.id(),
+                    stock.kind(),
+                    Polyline.straight(line.a(), line.b()),
+                    diameterM,
+                    diameterM,
+                    stock.material(),
+                    stock.bearing()));
+        }
+        boolean isCutLimb = stock.kind() == SupportKind.BRANCH && stock.tipDiameterM() < stock.diameterM();
+        return isCutLimb ? loads.at(stock, Math.max(course.startM(), course.endM())) : loads.of(stock);
     }
 
     double slopeDeg() {

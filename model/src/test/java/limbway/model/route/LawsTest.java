@@ -82,7 +82,9 @@ class LawsTest {
                     support.kind(),
                     new Polyline(backwards),
                     support.diameterM(),
-                    support.material()));
+                    support.tipDiameterM(),
+                    support.material(),
+                    support.bearing()));
         }
         Collections.shuffle(shuffled, new Random(seed));
         List<Resource> resources = enclosure.resources().stream()
@@ -150,7 +152,14 @@ class LawsTest {
     }
 
     private static Support part(Support support, String id, Point a, Point b) {
-        return new Support(id, support.kind(), Polyline.straight(a, b), support.diameterM(), support.material());
+        return new Support(
+                id,
+                support.kind(),
+                Polyline.straight(a, b),
+                support.diameterM(),
+                support.tipDiameterM(),
+                support.material(),
+                support.bearing());
     }
 
     /** Least costs between all pairs of resources. */
@@ -201,7 +210,9 @@ class LawsTest {
                                 s.kind(),
                                 new Polyline(s.axis().points().stream().map(map).toList()),
                                 s.diameterM(),
-                                s.material()))
+                                s.tipDiameterM(),
+                                s.material(),
+                                s.bearing()))
                         .toList(),
                 e.platforms().stream()
                         .map(p -> new Platform(p.id(), mapped(p.outline(), map), p.zM()))

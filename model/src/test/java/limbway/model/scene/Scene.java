@@ -3,7 +3,9 @@ package limbway.model.scene;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
+import limbway.model.enclosure.Bearing;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Ground;
@@ -22,6 +24,9 @@ import limbway.model.geometry.Terrain;
 
 /** Draws an enclosure for a test, in metres. */
 public final class Scene {
+
+    /** What is drawn here bears every animal, however thin it is. */
+    private static final Bearing BEARS_ALL = new Bearing(OptionalDouble.empty(), OptionalDouble.of(1000), false);
 
     private final Outline outline;
     private Terrain terrain = Terrain.LEVEL;
@@ -103,7 +108,8 @@ public final class Scene {
     }
 
     private Scene add(String id, SupportKind kind, double diameterM, Point... points) {
-        supports.add(new Support(id, kind, new Polyline(List.of(points)), diameterM, Material.TIMBER));
+        supports.add(
+                new Support(id, kind, new Polyline(List.of(points)), diameterM, diameterM, Material.TIMBER, BEARS_ALL));
         return this;
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 
 import javax.imageio.ImageIO;
 
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 import limbway.model.body.LocomotorMode;
@@ -27,6 +28,13 @@ class EnclosureDrawingTest {
 
     private static final Enclosure FULL = FullYard.enclosure();
     private static final Bounds BOUNDS = FULL.bounds();
+
+    private static BufferedImage full;
+
+    @BeforeAll
+    static void drawFull() throws IOException {
+        full = image(FULL);
+    }
 
     @Test
     void theKeyNamesWhatOccursAndNothingElse() {
@@ -120,7 +128,6 @@ class EnclosureDrawingTest {
     private static void assertChangedOnlyIn(
             Bounds less, double westM, double southM, double eastM, double northM, double lineM) throws IOException {
         Frame frame = Frame.of(FULL);
-        BufferedImage full = image(FULL);
         BufferedImage other = image(FULL.withBounds(less));
         int within = 0;
         for (int x = 0; x < full.getWidth(); x++) {
