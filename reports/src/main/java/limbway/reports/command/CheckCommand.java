@@ -30,7 +30,8 @@ import limbway.sim.habitat.Habitat;
             "Lists what can be said against a design before any animal lives in it.",
             "Places that a body cannot come to, or only over the ground; supports too thick to grip; gaps that only "
                     + "some can cross; single ways that one animal can bar; places and food against the size of the "
-                    + "group; the room that each body can reach. What must be mended comes first.",
+                    + "group; what may break, bends away, wears, is too fine or too wide to climb, lies behind live wire or a "
+                    + "shut door; where animals come near barriers; the room that each body can reach. What must be mended comes first.",
             ""
         },
         synopsisHeading = "Use: ",

@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 import limbway.model.body.Body;
 import limbway.model.enclosure.Enclosure;
@@ -41,7 +44,11 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
         findings.addAll(new ReachAudit(habitat, reasons).findings());
         findings.addAll(new SupportAudit(habitat, reasons).findings());
         findings.addAll(new StructureAudit(habitat).findings());
-        findings.addAll(new StepAudit(habitat).findings());
+        Set<String> told = findings.stream()
+                .filter(finding -> finding.kind().equals(SupportAudit.GAP_FOR_SOME))
+                .map(Finding::place)
+                .collect(Collectors.toCollection(TreeSet::new));
+        findings.addAll(new StepAudit(habitat, told).findings());
         findings.addAll(new DoorAudit(habitat).findings());
         findings.addAll(built(habitat));
         findings.addAll(new BarrierAudit(habitat).findings());

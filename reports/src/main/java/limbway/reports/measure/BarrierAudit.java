@@ -32,12 +32,17 @@ final class BarrierAudit {
 
     private final Habitat habitat;
     private final RouteGraph graph;
+    private final double overheadM;
     private final Map<String, Support> supports = new LinkedHashMap<>();
     private final Set<String> decks = new TreeSet<>();
 
     BarrierAudit(Habitat habitat) {
         this.habitat = habitat;
         this.graph = habitat.graph();
+        this.overheadM = habitat.bodies().stream()
+                .mapToDouble(Body::overheadReachM)
+                .max()
+                .orElseThrow();
         habitat.layout().enclosure().supports().forEach(support -> supports.put(support.id(), support));
         habitat.layout().enclosure().platforms().stream().map(Platform::id).forEach(decks::add);
     }
@@ -74,7 +79,7 @@ final class BarrierAudit {
         Approach leap = fromGround(brink, body);
         boolean[] usable = usable(habitat.routes(body).costs());
         for (int hold = 0; hold < nearest.length; hold++) {
-            if (usable[hold] && nearest[hold] != null) {
+            if (usable[hold] && nearest[hold] != null && counts(brink, hold)) {
                 reach = nearer(reach, reach(hold, nearest[hold], body));
                 sway = nearer(sway, sway(hold, nearest[hold], body));
                 leap = nearer(leap, leap(brink, hold, nearest[hold], body));
@@ -85,7 +90,17 @@ final class BarrierAudit {
                 return approach;
             }
         }
-        return reach == null ? leap : reach;
+        return nearer(reach, leap);
+    }
+
+    /** What is passed at every height is passed from the ground as well: only higher holds say more. */
+    private boolean counts(Brink brink, int hold) {
+        Point place = graph.place(hold);
+        return !brink.anyHeight() || place.zM() - groundM(place) > overheadM;
+    }
+
+    private double groundM(Point place) {
+        return habitat.layout().enclosure().ground().terrain().heightM(place.xM(), place.yM());
     }
 
     private static Approach nearer(Approach old, Approach fresh) {
@@ -127,9 +142,7 @@ final class BarrierAudit {
         }
         Point place = graph.place(hold);
         double clearM = Math.max(0, place.planDistanceM(target) - radiusM(hold));
-        double landingZM = brink.anyHeight()
-                ? habitat.layout().enclosure().ground().terrain().heightM(target.xM(), target.yM())
-                : target.zM();
+        double landingZM = brink.anyHeight() ? groundM(target) : target.zM();
         boolean within = Ballistics.leastSpeedMPerS(clearM, landingZM - place.zM()) <= body.takeOffMPerS();
         return approach("barrier-in-leap", hold, clearM, within, takesOff(body));
     }
@@ -143,12 +156,7 @@ final class BarrierAudit {
         double leapM = Ballistics.highestRiseM(body.takeOffMPerS());
         if (brink.topForGround()) {
             double riseM = brink.pieces().stream()
-                    .mapToDouble(piece -> piece.a().zM()
-                            - habitat.layout()
-                                    .enclosure()
-                                    .ground()
-                                    .terrain()
-                                    .heightM(piece.a().xM(), piece.a().yM()))
+                    .mapToDouble(piece -> piece.a().zM() - groundM(piece.a()))
                     .min()
                     .orElseThrow();
             boolean byReach = riseM <= body.overheadReachM();
@@ -174,7 +182,7 @@ final class BarrierAudit {
     }
 
     private static String takesOff(Body body) {
-        return "leaps off at " + Figures.decimals(body.takeOffMPerS(), 1) + " m/s";
+        return "leaps off at " + Figures.decimals(body.takeOffMPerS(), 1) + " m/s, however deep it falls";
     }
 
     private double radiusM(int hold) {

@@ -10,7 +10,7 @@ import limbway.model.geometry.Segment;
  *
  * @param id name of the barrier or panel, or {@code edge of the ground}
  * @param words what it is, as the subject of a sentence
- * @param pieces the line
+ * @param pieces the line, one piece or more; at height 0 if it is passed at every height
  * @param anyHeight whether it is passed at every height, so that only the distance in plan counts
  * @param nearBank of water, the line from which an animal on the ground would cross; empty otherwise
  * @param topForGround whether an animal on the ground stands right below it
@@ -30,17 +30,18 @@ record Brink(
 
     /** The place of the line nearest to another, at its height where height does not count. */
     Point nearestTo(Point place) {
-        Point best = null;
+        Point from = anyHeight ? place.atHeight(0) : place;
+        Point best = pieces.get(0).a();
+        double bestM = Double.POSITIVE_INFINITY;
         for (Segment piece : pieces) {
-            Segment line = anyHeight
-                    ? new Segment(piece.a().atHeight(place.zM()), piece.b().atHeight(place.zM()))
-                    : piece;
-            Point nearest = line.at(line.nearestShare(place));
-            if (best == null || nearest.distanceM(place) < best.distanceM(place)) {
+            Point nearest = piece.at(piece.nearestShare(from));
+            double awayM = nearest.distanceM(from);
+            if (awayM < bestM) {
                 best = nearest;
+                bestM = awayM;
             }
         }
-        return best;
+        return anyHeight ? best.atHeight(place.zM()) : best;
     }
 
     /** Least distance between two banks [m]; infinite without a near bank. */

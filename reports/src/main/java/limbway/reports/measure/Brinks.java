@@ -72,31 +72,40 @@ final class Brinks {
                 true);
     }
 
-    /** The bank that lies on the edge of the ground or beyond; a pond within has none. */
+    /**
+     * The bank that lies on the edge of the ground or beyond; a pond within has none. The short ends, where the near bank
+     * runs into the far one, are left out.
+     */
     private Brink farBank(Barrier water) {
-        List<Segment> far = new ArrayList<>();
         List<Segment> near = new ArrayList<>();
-        for (Segment bank : pieces(water.footprint(), water.topZM())) {
-            Point middle = middle(bank);
-            boolean outside =
-                    !enclosure.ground().outline().covers(middle.xM(), middle.yM()) || near(inPlan(middle), edge);
-            if (!outside) {
-                near.add(bank);
-            } else if (!near(inPlan(middle), closed)) {
-                far.add(bank);
-            }
+        List<Segment> far = new ArrayList<>();
+        for (Segment side : sides(water.footprint(), water.topZM())) {
+            (isOutside(middle(side)) ? far : near).add(side);
         }
-        return new Brink(water.id(), "the far bank of the water " + water.id(), far, false, near, false);
+        List<Segment> opposite = far.stream()
+                .filter(side -> near.stream().noneMatch(bank -> meet(side, bank)))
+                .toList();
+        List<Segment> open = (opposite.isEmpty() ? far : opposite)
+                .stream()
+                        .flatMap(side -> split(side).stream())
+                        .filter(piece -> !near(inPlan(middle(piece)), closed))
+                        .toList();
+        return new Brink(water.id(), "the far bank of the water " + water.id(), open, false, near, false);
+    }
+
+    private boolean isOutside(Point place) {
+        return !enclosure.ground().outline().covers(place.xM(), place.yM()) || near(inPlan(place), edge);
+    }
+
+    private static boolean meet(Segment one, Segment other) {
+        return one.a().equals(other.b()) || one.b().equals(other.a());
     }
 
     /** The top edge of an upright panel on the edge of the ground, where no other panel joins it. */
     private Brink freeTop(Panel panel) {
         List<Segment> free = new ArrayList<>();
         double topM = panel.corners().stream().mapToDouble(Point::zM).max().orElseThrow();
-        boolean onEdge = isUpright(panel)
-                && panel.corners().stream()
-                        .allMatch(corner -> near(inPlan(corner), edge)
-                                || !enclosure.ground().outline().covers(corner.xM(), corner.yM()));
+        boolean onEdge = isUpright(panel) && panel.corners().stream().allMatch(this::isOutside);
         for (Segment side : panel.facet().edges()) {
             boolean atTop = onEdge && Math.min(side.a().zM(), side.b().zM()) > topM - LEVEL_M;
             if (atTop && !isJoined(side, panel)) {
@@ -128,12 +137,16 @@ final class Brinks {
     }
 
     private static List<Segment> pieces(Outline outline, double zM) {
+        return sides(outline, zM).stream().flatMap(side -> split(side).stream()).toList();
+    }
+
+    private static List<Segment> sides(Outline outline, double zM) {
         List<Segment> all = new ArrayList<>();
         List<Corner> corners = outline.corners();
         for (int i = 0; i < corners.size(); i++) {
-            all.addAll(split(new Segment(
+            all.add(new Segment(
                     corners.get(i).atHeight(zM),
-                    corners.get((i + 1) % corners.size()).atHeight(zM))));
+                    corners.get((i + 1) % corners.size()).atHeight(zM)));
         }
         return all;
     }

@@ -47,24 +47,31 @@ final class DoorAudit {
         return findings;
     }
 
+    /** Cut off from more than half of the places that it can be come to from with all doors open. */
     private void fed(Body body, Feeding feeding, Passages then) {
         int food = graph.resourceNumber(feeding.resource());
+        int all = 0;
+        int cutOff = 0;
         for (int from = 0; from < graph.resources().size(); from++) {
-            if (from != food && opensOnly(body, then, from, food)) {
-                String doors = doorsShutAt(feeding.at());
-                findings.add(Finding.of(
-                        "door-shut-at-feeding",
-                        Weight.CAUTION,
-                        feeding.resource(),
-                        body.name(),
-                        feeding.at().toSecondOfDay() / 3600.0,
-                        "h",
-                        feeding.resource() + " is fed at " + feeding.at() + " while " + doors + " is shut, and "
-                                + nameOf(from) + " is on the other side for " + body.name(),
-                        "open " + doors + " at that time, or feed when it is open",
-                        "fed at " + feeding.at() + " while " + doors + " is shut between it and other places"));
-                return;
+            if (from != food && allOpen(body, from, food)) {
+                all++;
+                cutOff += isOpen(then, from, food) ? 0 : 1;
             }
+        }
+        if (2 * cutOff > all) {
+            String doors = doorsShutAt(feeding.at());
+            String shared = "fed at " + feeding.at() + " while " + doors + " is shut, which cuts it off";
+            findings.add(Finding.of(
+                    "door-shut-at-feeding",
+                    Weight.CAUTION,
+                    feeding.resource(),
+                    body.name(),
+                    cutOff,
+                    "places",
+                    feeding.resource() + ", for " + body.name() + ", is " + shared + " from " + cutOff + " of " + all
+                            + " other places",
+                    "open " + doors + " at that time, or feed when it is open",
+                    shared));
         }
     }
 
@@ -108,11 +115,7 @@ final class DoorAudit {
         return everFed;
     }
 
-    /** Whether a way leads there with all doors open, and none with the doors as they are. */
-    private boolean opensOnly(Body body, Passages then, int from, int to) {
-        return allOpen(body, from, to) && !isOpen(then, from, to);
-    }
-
+    /** Whether a way leads there with all doors open. */
     private boolean allOpen(Body body, int from, int to) {
         Routes routes = habitat.routes(body);
         for (int hold : graph.useHolds(from)) {

@@ -29,13 +29,16 @@ final class StepAudit {
     private record Taken(Body by, LocomotorMode mode, double gapM, boolean leavesNoWay) {}
 
     private final Habitat habitat;
+    private final Set<String> told;
     private final RouteGraph graph;
     private final Routes smallest;
     private final Set<Step> possible = new LinkedHashSet<>();
     private final Map<Step, Taken> missing = new LinkedHashMap<>();
 
-    StepAudit(Habitat habitat) {
+    /** Told holds the places, joined by a comma, of gaps that another finding tells of. */
+    StepAudit(Habitat habitat, Set<String> told) {
         this.habitat = habitat;
+        this.told = told;
         this.graph = habitat.graph();
         this.smallest = habitat.routes(habitat.bodies().stream()
                 .min(Comparator.comparingDouble(Body::gapReachM))
@@ -55,7 +58,17 @@ final class StepAudit {
             }
         }
         List<Finding> findings = new ArrayList<>();
-        missing.forEach((step, taken) -> findings.add(finding(step, taken)));
+        List<Step> goneRound = new ArrayList<>();
+        missing.forEach((step, taken) -> {
+            if (!taken.leavesNoWay) {
+                goneRound.add(step);
+            } else if (!told.contains(step.from + ", " + step.to) && !told.contains(step.to + ", " + step.from)) {
+                findings.add(finding(step, taken));
+            }
+        });
+        if (!goneRound.isEmpty()) {
+            findings.add(goesRound(goneRound));
+        }
         return findings;
     }
 
@@ -110,10 +123,10 @@ final class StepAudit {
         String shared =
                 Figures.metres(taken.gapM) + " apart, a step by " + taken.mode.word() + " on the cheapest ways of "
                         + Figures.one(taken.by.name()) + " that the smallest cannot take"
-                        + (taken.leavesNoWay ? "; no other way off the ground leads on" : "; it goes another way");
+                        + "; no other way off the ground leads on";
         return Finding.of(
                 "no-step-for-smallest",
-                taken.leavesNoWay ? Weight.CAUTION : Weight.NOTE,
+                Weight.CAUTION,
                 step.from + ", " + step.to,
                 body.name(),
                 taken.gapM,
@@ -121,5 +134,29 @@ final class StepAudit {
                 step.from + " and " + step.to + " are " + shared + " (reaches " + reach + ")",
                 "close the gap to " + reach + " or less",
                 shared);
+    }
+
+    /** Where the smallest goes round, one line tells how often. */
+    private Finding goesRound(List<Step> steps) {
+        Step widest = steps.get(0);
+        for (Step step : steps) {
+            widest = missing.get(step).gapM > missing.get(widest).gapM ? step : widest;
+        }
+        String text = steps.size() + (steps.size() == 1 ? " step" : " steps")
+                + " on the cheapest ways of others off the ground "
+                + (steps.size() == 1 ? "is" : "are") + " too wide for "
+                + Figures.one(smallest.body().name())
+                + ", which goes another way; the widest, " + Figures.metres(missing.get(widest).gapM) + ", from "
+                + widest.from + " to " + widest.to;
+        return Finding.of(
+                "smallest-goes-round",
+                Weight.NOTE,
+                widest.from + ", " + widest.to,
+                smallest.body().name(),
+                steps.size(),
+                "steps",
+                text,
+                "nothing",
+                text);
     }
 }

@@ -18,6 +18,8 @@ import limbway.sim.habitat.Habitat;
 /** Supports too thick for a body, and gaps that only some bodies cross. */
 final class SupportAudit {
 
+    static final String GAP_FOR_SOME = "gap-for-some";
+
     private final Habitat habitat;
     private final Map<Body, GroundReasons> reasons;
     private final List<Finding> findings = new ArrayList<>();
@@ -30,8 +32,8 @@ final class SupportAudit {
     List<Finding> findings() {
         for (Support support : habitat.layout().enclosure().supports()) {
             for (Body body : habitat.bodies()) {
-                boolean tooHeavy = body.massKg() > support.bearing().bearsKg().orElse(Double.POSITIVE_INFINITY);
-                if (!Grasp.canUse(body, support) && !tooHeavy) {
+                boolean tooThick = support.diameterM() > Grasp.thickestM(body, support);
+                if (tooThick && !Grasp.canUse(body, support)) {
                     tooThick(support, body);
                 }
             }
@@ -72,7 +74,7 @@ final class SupportAudit {
         }
         if (gap.clearM() > body.gapReachM() && !others.isEmpty()) {
             findings.add(new Finding(
-                    "gap-for-some",
+                    GAP_FOR_SOME,
                     Weight.CAUTION,
                     gap.from() + ", " + gap.to(),
                     body.name(),

@@ -2,10 +2,13 @@ package limbway.reports.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Panel;
+import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.Support;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
@@ -48,7 +51,12 @@ final class WireAudit {
         for (Crown crown : enclosure.crowns()) {
             lost(crown.id(), "space", usableShare(within(crown)));
         }
-        if (visibleM > 0) {
+        for (Resource resource : enclosure.resources()) {
+            if (live.holds(resource.at())) {
+                behindWire(resource);
+            }
+        }
+        if (usableM < visibleM) {
             together(usableM, visibleM);
         }
         return findings;
@@ -71,6 +79,22 @@ final class WireAudit {
         }
     }
 
+    private void behindWire(Resource resource) {
+        String shared = "lies within the clearance of live wire";
+        String kind = resource.kind().word();
+        findings.add(new Finding(
+                "behind-wire",
+                Weight.CAUTION,
+                resource.id(),
+                "",
+                OptionalDouble.empty(),
+                "",
+                "the " + kind + " " + resource.id() + " " + shared,
+                "move the " + kind + " or the wire",
+                shared,
+                Optional.empty()));
+    }
+
     private void together(double usableM, double visibleM) {
         double share = usableM / visibleM;
         findings.add(Finding.alone(
@@ -81,7 +105,7 @@ final class WireAudit {
                 "%",
                 "of " + Figures.path(visibleM) + " of supports that can be seen, " + Figures.path(usableM) + " ("
                         + Figures.percent(share) + ") lie outside the clearance of live wire",
-                share < 1 ? "count only what is left" : "nothing"));
+                "count only what is left"));
     }
 
     private double usableShare(List<Point> places) {

@@ -50,8 +50,12 @@ public final class MendText {
                     + (places.size() > 1 ? "ropes " : "a rope ") + String.join(" and ", places));
         }
         for (Support support : chain.tooThick()) {
-            clauses.add("use a support of " + Figures.thickness(Grasp.thickestM(body, support)) + " or less for "
-                    + support.id() + ", or hang a rope beside it");
+            boolean tooWeak = body.massKg() > support.bearing().bearsKg().orElse(Double.POSITIVE_INFINITY);
+            clauses.add(
+                    tooWeak
+                            ? "build " + support.id() + " for this body, or hang a rope beside it"
+                            : "use a support of " + Figures.thickness(Grasp.thickestM(body, support)) + " or less for "
+                                    + support.id() + ", or hang a rope beside it");
         }
         return String.join("; ", clauses);
     }

@@ -3,6 +3,7 @@ package limbway.reports.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
@@ -97,7 +98,11 @@ public final class ReasonText {
         List<String> clauses = new ArrayList<>();
         chain.gaps().forEach(gap -> clauses.add(gap(gap)));
         for (Support support : chain.tooThick()) {
-            clauses.add(support.id() + " is " + Figures.thickness(support.diameterM()) + " thick");
+            OptionalDouble bearsKg = support.bearing().bearsKg();
+            clauses.add(
+                    bearsKg.isPresent()
+                            ? support.id() + " bears " + Figures.decimals(bearsKg.getAsDouble(), 0) + " kg"
+                            : support.id() + " is " + Figures.thickness(support.diameterM()) + " thick");
         }
         return join(clauses);
     }
@@ -119,13 +124,18 @@ public final class ReasonText {
     }
 
     /**
-     * One support that is too thick.
+     * One support that is too thick, or too weak.
      *
      * @param support the support
-     * @param body who cannot hold it
-     * @return a clause with its thickness and what the body holds
+     * @param body who cannot be on it
+     * @return a clause with its thickness and what the body holds, or with what it bears and the body weighs
      */
     public static String tooThick(Support support, Body body) {
+        double bearsKg = support.bearing().bearsKg().orElse(Double.POSITIVE_INFINITY);
+        if (body.massKg() > bearsKg) {
+            return support.id() + " bears " + Figures.decimals(bearsKg, 0) + " kg where this body weighs "
+                    + Figures.decimals(body.massKg(), 0) + " kg";
+        }
         String holds = support.material().isRough() ? "can hug up to " : "can grip up to ";
         return support.id() + " is " + Figures.thickness(support.diameterM()) + " thick where this body " + holds
                 + Figures.thickness(Grasp.thickestM(body, support));
