@@ -146,17 +146,15 @@ final class SlopingWalks {
     }
 
     private void walkWithin(FacePlaces face) {
-        int[] holds = face.seamsOfHold().keySet().stream()
-                .mapToInt(Integer::intValue)
-                .toArray();
+        int[] holds =
+                face.seamsOfHold().keySet().stream().mapToInt(Integer::intValue).toArray();
         List<List<Integer>> seams = List.copyOf(face.seamsOfHold().values());
         List<Point> points = new ArrayList<>();
         for (int hold : holds) {
             points.add(draft.holds().place(hold));
         }
         NearbyPlaces.forEachPair(points, (i, j) -> {
-            if (Collections.disjoint(seams.get(i), seams.get(j))
-                    && face.plan().sees(points.get(i), points.get(j))) {
+            if (Collections.disjoint(seams.get(i), seams.get(j)) && face.plan().sees(points.get(i), points.get(j))) {
                 maker.walk(holds[i], holds[j]);
             }
         });

@@ -60,7 +60,8 @@ class ZigzagCostTest {
         double l = StrictMath.toRadians(left * STEP_DEG);
         double r = StrictMath.toRadians(right * STEP_DEG);
         double whole = StrictMath.sin(l + r);
-        return (straight[(k + left) % n] * StrictMath.sin(r) + straight[(k - right + n) % n] * StrictMath.sin(l)) / whole;
+        return (straight[(k + left) % n] * StrictMath.sin(r) + straight[(k - right + n) % n] * StrictMath.sin(l))
+                / whole;
     }
 
     private static double slopeDeg(double planeSine, double turnDeg) {

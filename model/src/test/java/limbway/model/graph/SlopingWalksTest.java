@@ -148,7 +148,8 @@ class SlopingWalksTest {
                 Point p = from.plus(along.times(share));
                 // holds are one within a micrometre, and slopes here stay below 45 degrees
                 assertEquals(terrain.heightM(p.xM(), p.yM()), p.zM(), 3e-6, () -> "at " + p);
-                boolean inRock = p.xM() > 5.3 + 1e-5 && p.xM() < 8.7 - 1e-5 && p.yM() > 3.1 + 1e-5 && p.yM() < 6.2 - 1e-5;
+                boolean inRock =
+                        p.xM() > 5.3 + 1e-5 && p.xM() < 8.7 - 1e-5 && p.yM() > 3.1 + 1e-5 && p.yM() < 6.2 - 1e-5;
                 assertTrue(!inRock, () -> "in the rock at " + p);
             }
         }
@@ -200,7 +201,11 @@ class SlopingWalksTest {
 
     private static Asked ask(Scene scene, List<Point> places) {
         for (int i = 0; i < places.size(); i++) {
-            scene.food("food-" + i, places.get(i).xM(), places.get(i).yM(), places.get(i).zM());
+            scene.food(
+                    "food-" + i,
+                    places.get(i).xM(),
+                    places.get(i).yM(),
+                    places.get(i).zM());
         }
         return new Asked(RouteGraph.compile(scene.build(), settings()));
     }

@@ -41,9 +41,13 @@ public final class Hills {
     /** Heights at random, so that a side of a cell rises by up to the given slope. */
     public static Terrain bumpy(double eastM, double northM, double cellM, double slopeDeg, long seed) {
         double mostM = cellM * StrictMath.tan(StrictMath.toRadians(slopeDeg));
-        return grid(eastM, northM, cellM, (x, y) -> mostM
-                * new SplittableRandom(seed * 1_000_003 + Math.round(x / cellM) * 1009 + Math.round(y / cellM))
-                        .nextDouble());
+        return grid(
+                eastM,
+                northM,
+                cellM,
+                (x, y) -> mostM
+                        * new SplittableRandom(seed * 1_000_003 + Math.round(x / cellM) * 1009 + Math.round(y / cellM))
+                                .nextDouble());
     }
 
     private static Point corner(int i, int j, double cellM, DoubleBinaryOperator heightM) {
