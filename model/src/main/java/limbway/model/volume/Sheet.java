@@ -8,7 +8,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.triangulate.VoronoiDiagramBuilder;
 
 import limbway.model.geometry.Facet;
@@ -102,15 +103,14 @@ final class Sheet implements Shape {
         VoronoiDiagramBuilder builder = new VoronoiDiagramBuilder();
         builder.setSites(sites);
         Geometry whole = flat(facet);
-        builder.setClipEnvelope(whole.getEnvelopeInternal());
-        Geometry cells = builder.getDiagram(whole.getFactory());
         List<Geometry> gone = new ArrayList<>();
-        for (int g = 0; g < cells.getNumGeometries(); g++) {
-            if (lostAt.contains((Coordinate) cells.getGeometryN(g).getUserData())) {
-                gone.add(cells.getGeometryN(g));
+        for (Object cell : builder.getSubdivision().getVoronoiCellPolygons(whole.getFactory())) {
+            if (cell instanceof Polygon polygon && lostAt.contains((Coordinate) polygon.getUserData())) {
+                gone.add(polygon);
             }
         }
-        return new Sheet(facet, whole.difference(UnaryUnionOp.union(gone)), side);
+        return new Sheet(
+                facet, OverlayNGRobust.overlay(whole, OverlayNGRobust.union(gone), OverlayNG.DIFFERENCE), side);
     }
 
     private static List<Coordinate> coordinates(Axes axes, List<Point> places) {

@@ -98,4 +98,13 @@ public record UsableVolume(
     public double share() {
         return m3 / grossM3;
     }
+
+    /**
+     * Room within reach for each square metre that can be walked on.
+     *
+     * @return cubic metres for each square metre; 0 where nothing can be walked on
+     */
+    public double perFloorM2() {
+        return floorM2 > 0 ? m3 / floorM2 : 0;
+    }
 }
