@@ -56,6 +56,11 @@ record Bar(Segment axis, double radiusM) implements Shape {
     }
 
     @Override
+    public Point nearestTo(Point place) {
+        return axis.at(axis.nearestShare(place));
+    }
+
+    @Override
     public double planDistanceM(double xM, double yM) {
         Segment plan = new Segment(axis.a().atHeight(0), axis.b().atHeight(0));
         return Math.max(0, plan.distanceM(new Point(xM, yM, 0)) - radiusM);

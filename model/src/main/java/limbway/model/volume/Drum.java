@@ -20,6 +20,11 @@ record Drum(Crown crown) implements Shape {
     }
 
     @Override
+    public Point nearestTo(Point place) {
+        return crown.space().nearestTo(place);
+    }
+
+    @Override
     public double planDistanceM(double xM, double yM) {
         return Math.max(0, new Point(xM, yM, 0).planDistanceM(crown.foot()) - crown.radiusM());
     }

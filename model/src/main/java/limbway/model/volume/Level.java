@@ -1,5 +1,7 @@
 package limbway.model.volume;
 
+import limbway.model.geometry.Point;
+
 /**
  * A level surface: the ground or a deck.
  *
@@ -15,6 +17,11 @@ record Level(PlanArea area, double zM) implements Shape {
             double half = Math.sqrt(reachM * reachM - outM * outM);
             spans.add(zM - half, zM + half);
         }
+    }
+
+    @Override
+    public Point nearestTo(Point place) {
+        return area.nearestTo(place.xM(), place.yM()).atHeight(zM);
     }
 
     @Override

@@ -16,6 +16,18 @@ record PlanBox(double westM, double southM, double eastM, double northM) {
         return new PlanBox(envelope.getMinX(), envelope.getMinY(), envelope.getMaxX(), envelope.getMaxY());
     }
 
+    PlanBox with(PlanBox other) {
+        return new PlanBox(
+                Math.min(westM, other.westM),
+                Math.min(southM, other.southM),
+                Math.max(eastM, other.eastM),
+                Math.max(northM, other.northM));
+    }
+
+    boolean covers(double xM, double yM) {
+        return xM >= westM && xM <= eastM && yM >= southM && yM <= northM;
+    }
+
     double widthM() {
         return eastM - westM;
     }

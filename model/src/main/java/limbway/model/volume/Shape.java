@@ -1,6 +1,8 @@
 package limbway.model.volume;
 
-/** Something a body can be on, for what lies within reach of it. */
+import limbway.model.geometry.Point;
+
+/** Something a body can be on, for what lies within reach of it; or a block of space. */
 interface Shape {
 
     /**
@@ -8,10 +10,13 @@ interface Shape {
      *
      * @param xM metres east
      * @param yM metres north
-     * @param reachM reach [m], above 0
-     * @param spans takes one stretch, or none
+     * @param reachM reach [m], 0 or more
+     * @param spans takes the stretches, one or more, or none
      */
     void addReached(double xM, double yM, double reachM, Spans spans);
+
+    /** Where a body on it is nearest to a place: on the surface or, of a bar, on its centre line. */
+    Point nearestTo(Point place);
 
     /** Distance seen from above between a place and this shape [m], 0 within it. */
     double planDistanceM(double xM, double yM);

@@ -7,7 +7,7 @@ import java.util.function.ToDoubleFunction;
 
 import limbway.model.geometry.Point;
 
-/** Places sorted from west to east, to find whether one lies on a shape without asking all of them. */
+/** Places sorted from west to east, to find those on a shape without asking all of them. */
 final class SortedPlaces {
 
     private final List<Point> places;
@@ -20,26 +20,27 @@ final class SortedPlaces {
     }
 
     /**
-     * Whether a place lies on a shape.
+     * The places that lie on a shape.
      *
      * @param one a corner of a box around the shape
      * @param other the opposite corner
      * @param slackM how far from the shape still counts [m]
      * @param awayM distance from the shape, for places within the box [m]
-     * @return true if there is one
+     * @return places from west to east
      */
-    boolean anyWithin(Point one, Point other, double slackM, ToDoubleFunction<Point> awayM) {
+    List<Point> within(Point one, Point other, double slackM, ToDoubleFunction<Point> awayM) {
         double west = Math.min(one.xM(), other.xM()) - slackM;
+        List<Point> found = new ArrayList<>();
         double east = Math.max(one.xM(), other.xM()) + slackM;
         for (int i = firstFrom(west); i < places.size() && places.get(i).xM() <= east; i++) {
             Point place = places.get(i);
             if (between(place.yM(), one.yM(), other.yM(), slackM)
                     && between(place.zM(), one.zM(), other.zM(), slackM)
                     && awayM.applyAsDouble(place) <= slackM) {
-                return true;
+                found.add(place);
             }
         }
-        return false;
+        return found;
     }
 
     private int firstFrom(double xM) {

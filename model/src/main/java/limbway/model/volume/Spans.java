@@ -5,25 +5,37 @@ import java.util.Arrays;
 /** Stretches of height within limits, and the length that they cover together. Used again for each column. */
 final class Spans {
 
-    private final double lowestM;
-    private final double highestM;
+    private double lowestM;
+    private double highestM;
+    private double windowLowM;
+    private double windowHighM;
     private double[] from = new double[16];
     private double[] to = new double[16];
     private int count;
 
-    Spans(double lowestM, double highestM) {
-        this.lowestM = lowestM;
-        this.highestM = highestM;
+    /** Forgets everything and sets the limits. */
+    void clear(double lowM, double highM) {
+        lowestM = lowM;
+        highestM = highM;
+        count = 0;
+        widen();
     }
 
-    void clear() {
-        count = 0;
+    /** Until {@link #widen()}, only what lies between two heights is added. */
+    void narrow(double lowM, double highM) {
+        windowLowM = Math.max(lowestM, lowM);
+        windowHighM = Math.min(highestM, highM);
+    }
+
+    void widen() {
+        windowLowM = lowestM;
+        windowHighM = highestM;
     }
 
     /** Adds a stretch; what lies outside the limits is cut off. */
     void add(double fromM, double toM) {
-        double low = Math.max(lowestM, fromM);
-        double high = Math.min(highestM, toM);
+        double low = Math.max(windowLowM, fromM);
+        double high = Math.min(windowHighM, toM);
         if (!(high > low)) {
             return;
         }
@@ -40,6 +52,26 @@ final class Spans {
         }
         from[at] = low;
         to[at] = high;
+    }
+
+    void addAll(Spans others) {
+        for (int i = 0; i < others.count; i++) {
+            add(others.from[i], others.to[i]);
+        }
+    }
+
+    boolean isEmpty() {
+        return count == 0;
+    }
+
+    /** Whether a height lies in one of the stretches. */
+    boolean covers(double zM) {
+        for (int i = 0; i < count && from[i] <= zM; i++) {
+            if (zM <= to[i]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Length covered by at least one stretch [m]. */

@@ -6,9 +6,11 @@ import java.util.OptionalDouble;
 import limbway.model.body.Body;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.Panel;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
 import limbway.model.geometry.Point;
+import limbway.model.geometry.Triangle;
 
 /**
  * What counts as within reach, up to which height, and how finely it is measured.
@@ -98,6 +100,16 @@ public record VolumeSettings(OptionalDouble reachM, OptionalDouble topM, int col
         }
         for (Platform platform : enclosure.platforms()) {
             highestM = Math.max(highestM, platform.zM());
+        }
+        for (Panel panel : enclosure.panels()) {
+            for (Point corner : panel.corners()) {
+                highestM = Math.max(highestM, corner.zM());
+            }
+        }
+        for (Triangle triangle : enclosure.ground().terrain().triangles()) {
+            for (Point corner : List.of(triangle.a(), triangle.b(), triangle.c())) {
+                highestM = Math.max(highestM, corner.zM());
+            }
         }
         for (Crown crown : enclosure.crowns()) {
             highestM = Math.max(highestM, crown.topZM());

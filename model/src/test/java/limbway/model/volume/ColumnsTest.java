@@ -5,8 +5,10 @@ import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
 
 import limbway.model.enclosure.Crown;
+import limbway.model.enclosure.Ground;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
@@ -27,8 +29,11 @@ class ColumnsTest {
     private static final int COLUMNS = 60_000;
 
     private static Columns.Estimate within(double reachM, Shape... shapes) {
-        PlanArea plan = PlanArea.of(Outline.rectangle(-4, -4, 4, 4));
-        return new Columns(plan, TOP_M, reachM, COLUMNS, 1).measure(List.of(shapes));
+        return new Columns(over(-4, -4, 4, 4, TOP_M), Stops.NONE, reachM, COLUMNS, 1).measure(List.of(shapes));
+    }
+
+    private static Extent over(double x0M, double y0M, double x1M, double y1M, double topM) {
+        return Extent.level(new Ground(Outline.rectangle(x0M, y0M, x1M, y1M), "", List.of()), topM);
     }
 
     private static Shape bar(double x0, double y0, double z0, double x1, double y1, double z1) {
@@ -117,13 +122,15 @@ class ColumnsTest {
 
     @Test
     void groundReachesOverTheEdgeOfAPond() {
-        PlanArea plan = PlanArea.of(Outline.rectangle(0, 0, 10, 10));
         var ground = Scene.yard(10, 10).rock("pond", 3, 3, 7, 7).build().ground();
-        PlanArea open = PlanArea.of(ground);
+        Polygon outside = ground.outline().toPolygon();
+        PlanArea open = new PlanArea(
+                outside.difference(ground.obstacles().get(0).outline().toPolygon()));
         assertEquals(84, open.areaM2(), 1e-9);
         assertEquals(1, open.distanceM(4, 5), 1e-12);
         assertEquals(0, open.distanceM(1, 5), 0);
-        Columns.Estimate found = new Columns(plan, TOP_M, 1, COLUMNS, 1).measure(List.of(new Level(open, 0)));
+        Columns.Estimate found =
+                new Columns(over(0, 0, 10, 10, TOP_M), Stops.NONE, 1, COLUMNS, 1).measure(List.of(new Level(open, 0)));
         // 84 m² one metre high; quarter tubes along the pond's 16 m, less the corners, where two of them share a
         // quarter
         // of what crossed cylinders share of one octant: each square corner of side 1 holds ∫∫ √(1 − min(x,y)²) instead
@@ -154,7 +161,7 @@ class ColumnsTest {
         // V √(p (1 − p) / n) with p = π / 6 and n = 10⁶: 8 × √(0.5236 × 0.4764 / 10⁶) = 0.003995
         assertEquals(0.003995, ballErrorM3, 5e-6);
         assertEquals(4.0 / 3 * Math.PI, boxM3 * inBall / n, SIGMAS * ballErrorM3);
-        Columns columns = new Columns(PlanArea.of(Outline.rectangle(-1, -1, 1, 1)), 2, 0.6, COLUMNS, 1);
+        Columns columns = new Columns(over(-1, -1, 1, 1, 2), Stops.NONE, 0.6, COLUMNS, 1);
         Columns.Estimate found = columns.measure(List.of(new Bar(slanting, 0)));
         double bothM3 = Math.hypot(plainErrorM3(boxM3, inCapsule, n), found.standardErrorM3());
         assertEquals(boxM3 * inCapsule / n, found.m3(), SIGMAS * bothM3);
@@ -170,11 +177,12 @@ class ColumnsTest {
     /** The stated error against what really happens, over independent draws. */
     @Test
     void theStatedErrorIsHonest() {
-        PlanArea plan = PlanArea.of(Outline.rectangle(-4, -4, 4, 4));
+        Extent extent = over(-4, -4, 4, 4, TOP_M);
         int tried = 400;
         int beyondOne = 0;
         for (int seed = 1; seed <= tried; seed++) {
-            Columns.Estimate found = new Columns(plan, TOP_M, 1, 2000, seed).measure(List.of(bar(0, 0, 5, 3, 0, 9)));
+            Columns.Estimate found =
+                    new Columns(extent, Stops.NONE, 1, 2000, seed).measure(List.of(bar(0, 0, 5, 3, 0, 9)));
             double missed = Math.abs(found.m3() - 19.896753) / found.standardErrorM3();
             assertTrue(missed < SIGMAS, "seed " + seed + ": " + missed + " standard errors");
             beyondOne += missed > 1 ? 1 : 0;

@@ -68,7 +68,7 @@ final class CheckCommand implements Callable<Integer> {
             out.println("note     scenario: " + note);
         }
         Room room = Room.of(question.habitat());
-        out.println(roomLine(room, audit.grossM3()));
+        roomLines(room, audit).forEach(out::println);
         out.println(summary(audit));
         if (options.json != null) {
             OutFolder.write(options.json, Json.text(answer(question, audit, room)));
@@ -94,17 +94,25 @@ final class CheckCommand implements Callable<Integer> {
         return "found: " + String.join(", ", counts) + "; ground " + Figures.decimals(audit.groundM2(), 0) + " m²";
     }
 
-    private static String roomLine(Room room, double grossM3) {
+    private static List<String> roomLines(Room room, Audit audit) {
         Map<String, List<String>> bodies = new LinkedHashMap<>();
-        room.usable().forEach((body, volume) -> bodies.computeIfAbsent(
-                        Figures.percent(volume.share()) + " ("
-                                + Figures.percent(volume.offGroundM3() / volume.grossM3()) + ")",
-                        k -> new ArrayList<>())
+        room.usable().forEach((body, volume) -> bodies.computeIfAbsent(roomText(volume), k -> new ArrayList<>())
                 .add(body));
-        List<String> parts = new ArrayList<>();
-        bodies.forEach((shares, names) -> parts.add(String.join(", ", names) + " " + shares));
-        return "within reach, of " + Figures.decimals(grossM3, 0) + " m³ of room (and without standing on the ground): "
-                + String.join("; ", parts);
+        List<String> lines = new ArrayList<>();
+        lines.add("within reach, of " + Figures.decimals(audit.grossM3(), 0) + " m³ of room over "
+                + Figures.decimals(audit.groundM2(), 0) + " m² (± two standard errors of the sampling):");
+        bodies.forEach((text, names) -> lines.add("  " + String.join(", ", names) + ": " + text));
+        return lines;
+    }
+
+    private static String roomText(UsableVolume volume) {
+        return Figures.decimals(volume.m3(), 0) + " ± "
+                + Figures.decimals(2 * volume.standardErrorM3(), 1) + " m³, "
+                + Figures.percent(volume.share()) + " of the room, "
+                + Figures.percent(volume.offGroundM3() / volume.grossM3()) + " without standing on the ground; "
+                + Figures.decimals(volume.perGroundM2(), 1) + " m³ for each m² of the plan, "
+                + Figures.decimals(volume.perFloorM2(), 1) + " m³ for each of the "
+                + Figures.decimals(volume.floorM2(), 0) + " m² of ground and decks that it can walk on";
     }
 
     private static Map<String, Object> details(UsableVolume volume) {
@@ -114,6 +122,8 @@ final class CheckCommand implements Callable<Integer> {
         details.put("off_ground_m3", volume.offGroundM3());
         details.put("per_ground_m2", volume.perGroundM2());
         details.put("floor_m2", volume.floorM2());
+        details.put("per_floor_m2", volume.perFloorM2());
+        details.put("share_of_gross", volume.share());
         details.put("reach_m", volume.reachM());
         details.put("top_m", volume.topM());
         return details;

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import limbway.model.body.Body;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.explain.GroundReasons;
+import limbway.model.volume.UsableVolume;
 import limbway.model.volume.VolumeSettings;
 import limbway.sim.habitat.Habitat;
 
@@ -20,7 +21,8 @@ import limbway.sim.habitat.Habitat;
  *
  * @param findings all findings, those to mend first
  * @param groundM2 area within the outline of the ground [m²]
- * @param grossM3 that area times the height of the highest thing plus the longest overhead reach of the group [m³]
+ * @param grossM3 all room over it, up to a roof of mesh or else the highest thing plus the longest overhead reach of the
+ *     group [m³]
  */
 public record Audit(List<Finding> findings, double groundM2, double grossM3) {
 
@@ -58,7 +60,7 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
         Enclosure enclosure = habitat.layout().enclosure();
         double groundM2 = enclosure.ground().outline().areaM2();
         double topM = VolumeSettings.commonTopM(enclosure, habitat.bodies());
-        return new Audit(findings, groundM2, groundM2 * topM);
+        return new Audit(findings, groundM2, UsableVolume.grossM3(enclosure, topM));
     }
 
     /** What speaks against the things themselves, whatever leads over them. */
