@@ -50,7 +50,7 @@ public final class MendText {
                     + (places.size() > 1 ? "ropes " : "a rope ") + String.join(" and ", places));
         }
         for (Support support : chain.tooThick()) {
-            boolean tooWeak = body.massKg() > support.bearing().bearsKg().orElse(Double.POSITIVE_INFINITY);
+            boolean tooWeak = support.diameterM() <= Grasp.thickestM(body, support);
             clauses.add(
                     tooWeak
                             ? "build " + support.id() + " for this body, or hang a rope beside it"

@@ -136,6 +136,9 @@ public final class ReasonText {
             return support.id() + " bears " + Figures.decimals(bearsKg, 0) + " kg where this body weighs "
                     + Figures.decimals(body.massKg(), 0) + " kg";
         }
+        if (support.diameterM() <= Grasp.thickestM(body, support)) {
+            return support.id() + " may break under this body";
+        }
         String holds = support.material().isRough() ? "can hug up to " : "can grip up to ";
         return support.id() + " is " + Figures.thickness(support.diameterM()) + " thick where this body " + holds
                 + Figures.thickness(Grasp.thickestM(body, support));
