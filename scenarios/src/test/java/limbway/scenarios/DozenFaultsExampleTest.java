@@ -16,6 +16,7 @@ import limbway.model.enclosure.Panel;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
 import limbway.model.enclosure.Support;
+import limbway.model.energy.Elasticities;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
 import limbway.model.graph.Grasp;
@@ -24,6 +25,8 @@ import limbway.model.graph.RouteGraph;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.route.ReverseTree;
 import limbway.model.route.Routes;
+import limbway.model.strength.BearingLoad;
+import limbway.model.strength.Strengths;
 import limbway.model.study.Feeding;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
@@ -101,9 +104,9 @@ class DozenFaultsExampleTest {
 
     @Test
     void theFigLimbBearsNobodyButTheJuvenile() {
+        var loads = new BearingLoad(Strengths.standard(), Elasticities.standard());
         for (Body body : study.bodies()) {
-            boolean borne =
-                    body.massKg() <= support("fig-limb").bearing().bearsKg().orElseThrow();
+            boolean borne = loads.of(support("fig-limb")).bears(body.massKg());
             assertEquals(body.name().equals("juvenile"), borne, body.name());
             assertEquals(borne, morning(body).anyhow().contains("figs"), body.name());
         }

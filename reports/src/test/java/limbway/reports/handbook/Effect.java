@@ -10,7 +10,7 @@ final class Effect {
 
     private static final Map<String, String> BY_END = new TreeMap<>(Map.ofEntries(
             Map.entry(".mass", "cost of every move, power at rest, daily need of energy and water"),
-            Map.entry(".structural-mass", "nothing that is computed; kept for those who design the structure"),
+            Map.entry(".structural-mass", "which supports the audit calls breakable or stated too weak"),
             Map.entry(".gap-reach", "which gaps are bridged; where holds are placed at the limit of reach"),
             Map.entry(".overhead-reach", "steps up from and down to ground and decks"),
             Map.entry(".grip-diameter", "which supports can be climbed and clambered along"),
