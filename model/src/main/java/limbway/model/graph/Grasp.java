@@ -15,6 +15,16 @@ public final class Grasp {
 
     private Grasp() {}
 
+    /**
+     * The heaviest body that a support bears.
+     *
+     * @param support what would be loaded
+     * @return mass [kg], as stated or as its material and measures have it; infinite where no limit is known
+     */
+    public static double bearsKg(Support support) {
+        return standardLoads().of(support).heaviestKg();
+    }
+
     private static BearingLoad standardLoads() {
         return new BearingLoad(Strengths.standard(), Elasticities.standard());
     }

@@ -3,7 +3,6 @@ package limbway.reports.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
@@ -92,17 +91,16 @@ public final class ReasonText {
      * The gaps and supports of a chain, whoever meets them.
      *
      * @param chain what is missing
-     * @return a clause, for example {@code rope-2 ends 2.3 m from mast-3 and mast-4 is 12 cm thick}
+     * @return a clause, for example {@code rope-2 ends 2.3 m from mast-3 and log-4 is 17 cm thick (bears 900 kg)}
      */
     public static String obstacles(Chain chain) {
         List<String> clauses = new ArrayList<>();
         chain.gaps().forEach(gap -> clauses.add(gap(gap)));
         for (Support support : chain.tooThick()) {
-            OptionalDouble bearsKg = support.bearing().bearsKg();
+            double bearsKg = Grasp.bearsKg(support);
+            String thick = support.id() + " is " + Figures.thickness(support.diameterM()) + " thick";
             clauses.add(
-                    bearsKg.isPresent()
-                            ? support.id() + " bears " + Figures.decimals(bearsKg.getAsDouble(), 0) + " kg"
-                            : support.id() + " is " + Figures.thickness(support.diameterM()) + " thick");
+                    Double.isInfinite(bearsKg) ? thick : thick + " (bears " + Figures.decimals(bearsKg, 0) + " kg)");
         }
         return join(clauses);
     }
@@ -131,13 +129,10 @@ public final class ReasonText {
      * @return a clause with its thickness and what the body holds, or with what it bears and the body weighs
      */
     public static String tooThick(Support support, Body body) {
-        double bearsKg = support.bearing().bearsKg().orElse(Double.POSITIVE_INFINITY);
+        double bearsKg = Grasp.bearsKg(support);
         if (body.massKg() > bearsKg) {
             return support.id() + " bears " + Figures.decimals(bearsKg, 0) + " kg where this body weighs "
                     + Figures.decimals(body.massKg(), 0) + " kg";
-        }
-        if (support.diameterM() <= Grasp.thickestM(body, support)) {
-            return support.id() + " may break under this body";
         }
         String holds = support.material().isRough() ? "can hug up to " : "can grip up to ";
         return support.id() + " is " + Figures.thickness(support.diameterM()) + " thick where this body " + holds
