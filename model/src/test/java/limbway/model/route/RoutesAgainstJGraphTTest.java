@@ -60,21 +60,20 @@ class RoutesAgainstJGraphTTest {
 
     @ParameterizedTest
     @MethodSource("furnishedSeeds")
-    void costsAreEqualAmongEverySupportAndBarrierAtNoonAndAtNight(int seed) {
+    void costsAreEqualAmongEverySupportAndBarrierAtNoonOrAtNight(int seed) {
         Body body = BODIES.get(seed % BODIES.size());
         RouteGraph graph = RouteGraph.compile(FurnishedEnclosure.of(seed), GraphSettings.forBodies(List.of(body)));
         MoveCosts atNoon = MoveCosts.of(graph, body, EnergySettings.standard());
-        for (MoveCosts costs : List.of(atNoon, atNoon.at(0))) {
-            Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
-            DijkstraReference dijkstra = new DijkstraReference(graph, costs);
-            int r = seed % graph.resources().size();
-            int[] reference = dijkstra.cheapest(graph.useHolds(r));
-            int[] referenceOff = dijkstra.offGround(graph.useHolds(r));
-            for (int hold = 0; hold < graph.holdCount(); hold++) {
-                String where = "FurnishedEnclosure.of(" + seed + "L), " + body.name() + ", hold " + hold;
-                assertEquals(reference[hold], routes.cheapestMilliJ(hold, r), where);
-                assertEquals(referenceOff[hold], routes.offGroundMilliJ(hold, r), where);
-            }
+        MoveCosts costs = seed / BODIES.size() % 2 == 0 ? atNoon : atNoon.at(0);
+        Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
+        DijkstraReference dijkstra = new DijkstraReference(graph, costs);
+        int r = seed % graph.resources().size();
+        int[] reference = dijkstra.cheapest(graph.useHolds(r));
+        int[] referenceOff = dijkstra.offGround(graph.useHolds(r));
+        for (int hold = 0; hold < graph.holdCount(); hold++) {
+            String where = "FurnishedEnclosure.of(" + seed + "L), " + body.name() + ", hold " + hold;
+            assertEquals(reference[hold], routes.cheapestMilliJ(hold, r), where);
+            assertEquals(referenceOff[hold], routes.offGroundMilliJ(hold, r), where);
         }
     }
 
