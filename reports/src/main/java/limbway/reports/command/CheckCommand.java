@@ -100,19 +100,20 @@ final class CheckCommand implements Callable<Integer> {
                 .add(body));
         List<String> lines = new ArrayList<>();
         lines.add("within reach, of " + Figures.decimals(audit.grossM3(), 0) + " m³ of room over "
-                + Figures.decimals(audit.groundM2(), 0) + " m² (± two standard errors of the sampling):");
+                + Figures.decimals(audit.groundM2(), 0)
+                + " m² (± two standard errors of the sampling; floor is the ground and the decks to which it comes):");
         bodies.forEach((text, names) -> lines.add("  " + String.join(", ", names) + ": " + text));
         return lines;
     }
 
     private static String roomText(UsableVolume volume) {
-        return Figures.decimals(volume.m3(), 0) + " ± "
+        return Figures.decimals(volume.m3(), 1) + " ± "
                 + Figures.decimals(2 * volume.standardErrorM3(), 1) + " m³, "
                 + Figures.percent(volume.share()) + " of the room, "
                 + Figures.percent(volume.offGroundM3() / volume.grossM3()) + " without standing on the ground; "
-                + Figures.decimals(volume.perGroundM2(), 1) + " m³ for each m² of the plan, "
-                + Figures.decimals(volume.perFloorM2(), 1) + " m³ for each of the "
-                + Figures.decimals(volume.floorM2(), 0) + " m² of ground and decks that it can walk on";
+                + Figures.decimals(volume.perGroundM2(), 1) + " m³ per m² of plan, "
+                + Figures.decimals(volume.perFloorM2(), 1) + " m³ per m² of floor ("
+                + Figures.decimals(volume.floorM2(), 0) + " m²)";
     }
 
     private static Map<String, Object> details(UsableVolume volume) {
