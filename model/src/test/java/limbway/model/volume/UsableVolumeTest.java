@@ -136,7 +136,9 @@ class UsableVolumeTest {
                 support.kind(),
                 Polyline.straight(a, b),
                 support.diameterM(),
-                support.material());
+                support.tipDiameterM(),
+                support.material(),
+                support.bearing());
     }
 
     @ParameterizedTest
