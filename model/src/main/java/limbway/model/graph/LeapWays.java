@@ -15,6 +15,9 @@ import limbway.model.geometry.SegmentGrid;
  */
 final class LeapWays {
 
+    /** On what rises steeply the landing is sought so far below the take-off: the wider the gap, the deeper. */
+    private static final double[] FALLS_M = {0, 1, 2, 4};
+
     private final Draft draft;
     private final List<Segment> lines = new ArrayList<>();
     private final List<Landing> landings = new ArrayList<>();
@@ -69,10 +72,12 @@ final class LeapWays {
         for (double share : Piece.evenShares(line, draft.settings().holdSpacingM())) {
             Point place = line.at(share);
             leapBetween(from, place, to, other.at(other.nearestShare(place)));
-            double level =
-                    (place.zM() - other.a().zM()) / (other.b().zM() - other.a().zM());
-            if (level > 0 && level < 1) {
-                leapBetween(from, place, to, other.at(level));
+            for (double fallM : FALLS_M) {
+                double level = (place.zM() - fallM - other.a().zM())
+                        / (other.b().zM() - other.a().zM());
+                if (level > 0 && level < 1) {
+                    leapBetween(from, place, to, other.at(level));
+                }
             }
         }
     }
