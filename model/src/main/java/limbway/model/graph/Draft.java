@@ -178,6 +178,11 @@ final class Draft {
         }
     }
 
+    /** Whether a place lies over the ground of the enclosure, its edge included. */
+    boolean isOverGround(Point place) {
+        return enclosure.ground().outline().covers(place.xM(), place.yM());
+    }
+
     /** Whether nothing stands in a straight way, not even a door. */
     boolean isOpen(Point a, Point b) {
         return obstructions.passage(a, b) == Obstructions.FREE;

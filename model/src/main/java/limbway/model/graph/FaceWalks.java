@@ -83,7 +83,9 @@ final class FaceWalks {
                 Point beyond = front.beyond(edge, edge.at(share));
                 double roomM =
                         beyond.zM() - draft.enclosure().ground().terrain().heightM(beyond.xM(), beyond.yM());
-                if (roomM > ROOM_M && draft.isOpen(before, beyond) && draft.isOpen(beyond, behind)) {
+                boolean overGround =
+                        draft.isOverGround(before) && draft.isOverGround(beyond) && draft.isOverGround(behind);
+                if (overGround && roomM > ROOM_M && draft.isOpen(before, beyond) && draft.isOpen(beyond, behind)) {
                     draft.moves().over(front.grip(draft, before), back.grip(draft, behind), Obstructions.FREE);
                 }
             }

@@ -85,6 +85,7 @@ final class Faces {
         Point seenFrom = face.isInPlane(place) ? line.at(share < 0.5 ? 1 : 0) : place;
         Point onFace = face.nearestTo(place);
         if (face.isBefore(seenFrom)
+                && draft.isOverGround(onFace)
                 && draft.within(place, onFace, draft.pieces().get(i).radiusM())) {
             draft.join(i, share, face.grip(draft, onFace));
         }
@@ -109,7 +110,9 @@ final class Faces {
     private void enterFromDeck(Face face, Decks decks, int p, Point place) {
         Point onFace = face.nearestTo(place);
         Point middle = decks.platforms().get(p).centre();
-        if (face.isBefore(face.isInPlane(place) ? middle : place) && draft.within(place, onFace, 0)) {
+        if (face.isBefore(face.isInPlane(place) ? middle : place)
+                && draft.isOverGround(onFace)
+                && draft.within(place, onFace, 0)) {
             draft.moves().over(decks.grip(p, place), face.grip(draft, onFace));
         }
     }
@@ -121,7 +124,10 @@ final class Faces {
                 Piece.evenShares(axis, ENTRY_SPACINGS * draft.settings().holdSpacingM())) {
             Point among = crown.space().nearestTo(face.nearestTo(axis.at(share)));
             Point onFace = face.nearestTo(among);
-            if (face.isBefore(among) && !face.isInPlane(among) && draft.within(among, onFace, 0)) {
+            if (face.isBefore(among)
+                    && !face.isInPlane(among)
+                    && draft.isOverGround(onFace)
+                    && draft.within(among, onFace, 0)) {
                 draft.moves().over(draft.branch(canopy.holdIn(c, among)), face.grip(draft, onFace));
             }
         }
@@ -131,7 +137,7 @@ final class Faces {
     private void joinGround(Face face, GroundWays ground) {
         for (Point place : entries(face.panel())) {
             Point onFace = face.nearestTo(place);
-            if (onFace.zM() - ground.heightM(onFace) <= draft.widestGapM()) {
+            if (ground.heightM(onFace) <= draft.widestGapM()) {
                 ground.connectBelow(face.grip(draft, onFace));
             }
         }
@@ -174,7 +180,8 @@ final class Faces {
     private void joinFaces(Face face, Point place, Face other) {
         Point from = face.nearestTo(place);
         Point to = other.nearestTo(from);
-        if (other.isBefore(from) && face.isBefore(to) && draft.within(from, to, 0)) {
+        boolean overGround = draft.isOverGround(from) && draft.isOverGround(to);
+        if (overGround && other.isBefore(from) && face.isBefore(to) && draft.within(from, to, 0)) {
             draft.moves().over(face.grip(draft, from), other.grip(draft, to));
         }
     }

@@ -29,7 +29,7 @@ public final class MoveCosts {
     }
 
     /**
-     * Costs every move of a graph with all doors open.
+     * Costs every move of a graph with all doors open that ever are.
      *
      * @param graph the graph
      * @param body who moves
@@ -41,7 +41,9 @@ public final class MoveCosts {
         MovePrices prices = new MovePrices(graph, body, settings);
         int[] milliJ = new int[graph.moveCount()];
         for (int m = 0; m < milliJ.length; m++) {
-            milliJ[m] = prices.milliJ(m);
+            boolean shut = graph.door(m) >= 0
+                    && graph.doors().get(graph.door(m)).open().isEmpty();
+            milliJ[m] = shut ? IMPOSSIBLE : prices.milliJ(m);
         }
         return new MoveCosts(body, graph, new FlungPrices(graph, body, settings), milliJ);
     }

@@ -59,11 +59,16 @@ final class PanelPlane {
         return origin.plus(along.times(uM)).plus(up.times(vM)).plus(normal.times(frontM));
     }
 
-    /** Where a way passes through the panel, its edge included; null where it does not. */
+    /**
+     * Where a way passes through the panel or ends in it, its edge included; null where it does not, or lies wholly in its
+     * plane. What lies in the plane of the wire has no side, so nothing may lead there from either.
+     */
     Point crossing(Point a, Point b) {
         double before = frontM(a);
         double after = frontM(b);
-        if (Math.abs(before) < SKIN_M || Math.abs(after) < SKIN_M || before > 0 == after > 0) {
+        boolean fromPlane = Math.abs(before) < SKIN_M;
+        boolean toPlane = Math.abs(after) < SKIN_M;
+        if ((fromPlane && toPlane) || (!fromPlane && !toPlane && before > 0 == after > 0)) {
             return null;
         }
         Point through = new Segment(a, b).at(before / (before - after));

@@ -69,8 +69,9 @@ final class UsePoints {
             boolean carries = face.panel().id().equals(resource.on());
             boolean near = resource.on().isEmpty()
                     && face.distanceM(resource.at()) <= draft.settings().useReachM();
-            if (carries || near) {
-                holds.add(face.grip(draft, face.nearestTo(resource.at())).hold());
+            Point onFace = face.nearestTo(resource.at());
+            if ((carries || near) && draft.isOverGround(onFace)) {
+                holds.add(face.grip(draft, onFace).hold());
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Spec;
 
 import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
+import limbway.model.enclosure.Door;
 import limbway.model.enclosure.Resource;
 import limbway.model.explain.GroundReason;
 import limbway.model.explain.GroundReasons;
@@ -147,12 +149,26 @@ final class ExplainCommand implements Callable<Integer> {
         }
     }
 
+    /** A door with its hours: the way is there only then. */
+    private static String throughDoor(Door door) {
+        return door.id() + " (a door, open "
+                + door.open().stream()
+                        .map(hours -> hours.from() + " to " + hours.to())
+                        .collect(Collectors.joining(", "))
+                + ")";
+    }
+
     /** Length, time, and what the way leads along, each thing once in a row. */
     private static String steps(Way way, RouteGraph graph) {
         List<String> passed = new ArrayList<>();
         for (int i = 0; i < way.holds().size(); i++) {
             if (i > 0 && graph.moveOnGround(way.moves().get(i - 1))) {
                 pass(passed, "the ground");
+            }
+            if (i > 0 && graph.door(way.moves().get(i - 1)) >= 0) {
+                pass(
+                        passed,
+                        throughDoor(graph.doors().get(graph.door(way.moves().get(i - 1)))));
             }
             String support = graph.support(way.holds().get(i));
             if (!support.equals(GROUND)) {
