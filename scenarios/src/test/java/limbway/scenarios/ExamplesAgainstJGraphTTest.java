@@ -3,6 +3,8 @@ package limbway.scenarios;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import limbway.model.body.Body;
 import limbway.model.energy.EnergySettings;
@@ -27,6 +29,19 @@ class ExamplesAgainstJGraphTTest {
             RouteGraph graph = RouteGraph.compile(layout.enclosure(), GraphSettings.forBodies(study.bodies()));
             for (Body body : study.bodies()) {
                 compare(graph, body, 1, 0);
+            }
+        }
+    }
+
+    /** Every body, and every resource with one of the bodies, in each layout. */
+    @ParameterizedTest
+    @ValueSource(strings = {"moat-and-cage.yaml", "a-dozen-faults.yaml"})
+    void everyLayoutAndBodyAmongMeshWallsAndDoors(String example) {
+        Study study = Examples.read(example).study();
+        for (Variant layout : study.layouts()) {
+            RouteGraph graph = RouteGraph.compile(layout.enclosure(), GraphSettings.forBodies(study.bodies()));
+            for (int b = 0; b < study.bodies().size(); b++) {
+                compare(graph, study.bodies().get(b), study.bodies().size(), b);
             }
         }
     }
