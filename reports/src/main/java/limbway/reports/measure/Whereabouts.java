@@ -1,5 +1,6 @@
 package limbway.reports.measure;
 
+import limbway.model.graph.MoveCosts;
 import limbway.model.graph.RouteGraph;
 import limbway.model.route.Way;
 import limbway.sim.habitat.Habitat;
@@ -28,12 +29,14 @@ final class Whereabouts {
             }
         }
         for (Trip trip : journal.trips()) {
-            var speeds = habitat.animals().get(trip.animal()).body().speeds();
+            MoveCosts costs =
+                    habitat.routes(habitat.animals().get(trip.animal()).body()).costs();
             Way way = trip.way();
             for (int move : way.moves()) {
-                double seconds = graph.lengthM(move) / speeds.inMode(graph.mode(move));
                 visitor.accept(
-                        seconds, graph.heightAboveGroundM(graph.from(move)), graph.heightAboveGroundM(graph.to(move)));
+                        costs.seconds(move),
+                        graph.heightAboveGroundM(graph.from(move)),
+                        graph.heightAboveGroundM(graph.to(move)));
             }
         }
     }
