@@ -81,8 +81,7 @@ final class FaceWalks {
                 Point before = front.nearestTo(edge.at(share));
                 Point behind = back.nearestTo(edge.at(share));
                 Point beyond = front.beyond(edge, edge.at(share));
-                double roomM =
-                        beyond.zM() - draft.enclosure().ground().terrain().heightM(beyond.xM(), beyond.yM());
+                double roomM = beyond.zM() - draft.groundHeights().at(beyond.xM(), beyond.yM());
                 boolean overGround =
                         draft.isOverGround(before) && draft.isOverGround(beyond) && draft.isOverGround(behind);
                 if (overGround && roomM > ROOM_M && draft.isOpen(before, beyond) && draft.isOpen(beyond, behind)) {

@@ -1,5 +1,6 @@
 package limbway.model.graph;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.body.Body;
@@ -7,6 +8,7 @@ import limbway.model.body.LocomotorMode;
 import limbway.model.energy.Elasticity;
 import limbway.model.energy.FlexiblePole;
 import limbway.model.energy.SwayCost;
+import limbway.model.geometry.ClosestApproach;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
 
@@ -35,8 +37,9 @@ final class SwayWays {
         for (int i = 0; i < draft.pieces().size(); i++) {
             Piece piece = draft.pieces().get(i);
             if (piece.stock().bearing().sways() && isFixedAtFoot(piece)) {
+                List<Landing> near = near(piece);
                 for (double share : draft.ownShares(i)) {
-                    swayFrom(i, piece, share);
+                    swayFrom(i, piece, share, near);
                 }
             }
         }
@@ -49,7 +52,7 @@ final class SwayWays {
         };
     }
 
-    private void swayFrom(int i, Piece piece, double share) {
+    private void swayFrom(int i, Piece piece, double share, List<Landing> near) {
         double lengthM = piece.course().atM(share);
         Grip held = draft.grip(i, share);
         if (lengthM < LOWEST_M || Double.isInfinite(held.stiffnessNPerM())) {
@@ -64,11 +67,29 @@ final class SwayWays {
         Grip swung =
                 new Grip(held.hold(), held.carrier().swung(lengthM, poleKg), held.radiusM(), held.stiffnessNPerM());
         Point place = piece.line().at(share);
+        for (Landing landing : near) {
+            swayTo(swung, place, landing, widestM);
+        }
+    }
+
+    /** What the piece may come near to wherever it is held: pieces within its widest swing, and every deck and panel. */
+    private List<Landing> near(Piece piece) {
+        double swingM = draft.settings().energy().sway().farthestShare()
+                * piece.course().memberM();
+        double limitM = draft.widestReachAcrossM() + swingM + piece.radiusM();
+        List<Landing> near = new ArrayList<>();
         for (Landing landing : landings) {
-            if (!(landing instanceof Landing.OnPiece other && isSameSupport(piece, other))) {
-                swayTo(swung, place, landing, widestM);
+            if (!(landing instanceof Landing.OnPiece other)) {
+                near.add(landing);
+            } else if (!isSameSupport(piece, other)) {
+                Piece far = draft.pieces().get(other.piece());
+                double apartM = ClosestApproach.of(piece.line(), far.line()).distanceM();
+                if (apartM <= limitM + far.radiusM()) {
+                    near.add(landing);
+                }
             }
         }
+        return near;
     }
 
     private boolean isSameSupport(Piece piece, Landing.OnPiece other) {
