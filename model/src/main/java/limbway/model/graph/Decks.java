@@ -18,9 +18,6 @@ final class Decks {
 
     private final Draft draft;
     private final List<Platform> platforms;
-    /** A hammock gives under an animal by a good part of an arm's length: an assumption. */
-    private static final double HAMMOCK_N_PER_M = 1500;
-
     private final List<Set<Integer>> holdsOn = new ArrayList<>();
     private final List<Carrier> carriers = new ArrayList<>();
 
@@ -62,7 +59,9 @@ final class Decks {
 
     /** A place on a deck as one end of a move. */
     Grip grip(int platform, Point p) {
-        double givesNPerM = platforms.get(platform).kind() == PlatformKind.HAMMOCK ? HAMMOCK_N_PER_M : Stiffness.RIGID;
+        double givesNPerM = platforms.get(platform).kind() == PlatformKind.HAMMOCK
+                ? draft.settings().hammockNPerM()
+                : Stiffness.RIGID;
         return new Grip(holdAt(platform, p), carriers.get(platform), 0, givesNPerM);
     }
 

@@ -21,6 +21,7 @@ import limbway.model.strength.Strengths;
  * @param elasticities how the materials bend
  * @param strengths at what stress they break, and how much of it a support may take
  * @param branchesNPerM force for each metre that the branches of a crown give where they are held [N/m], above 0
+ * @param hammockNPerM force for each metre that a hammock gives [N/m], above 0
  * @param fingerShare breadth of the fingers over the thickest hook grip of a body, above 0
  */
 public record GraphSettings(
@@ -31,6 +32,7 @@ public record GraphSettings(
         Elasticities elasticities,
         Strengths strengths,
         double branchesNPerM,
+        double hammockNPerM,
         double fingerShare) {
 
     /** Default distance between holds [m]. */
@@ -40,6 +42,7 @@ public record GraphSettings(
     public static final double USE_REACH_M = 0.6;
 
     private static final double BRANCHES_N_PER_M = 2000;
+    private static final double HAMMOCK_N_PER_M = 1500;
     private static final double FINGER_SHARE = 0.2;
 
     /**
@@ -75,6 +78,7 @@ public record GraphSettings(
                 Elasticities.standard(),
                 Strengths.standard(),
                 BRANCHES_N_PER_M,
+                HAMMOCK_N_PER_M,
                 FINGER_SHARE);
     }
 
@@ -86,7 +90,7 @@ public record GraphSettings(
      */
     public GraphSettings withHoldSpacing(double spacingM) {
         return new GraphSettings(
-                spacingM, bodies, useReachM, energy, elasticities, strengths, branchesNPerM, fingerShare);
+                spacingM, bodies, useReachM, energy, elasticities, strengths, branchesNPerM, hammockNPerM, fingerShare);
     }
 
     /**
@@ -152,6 +156,15 @@ public record GraphSettings(
                         5000,
                         Standing.ASSUMPTION,
                         "about that of a living branch 7 cm thick and 2.5 m long; real crowns were not measured"),
+                new Parameter(
+                        "graph.hammock-stiffness",
+                        "force for each metre that a hammock gives",
+                        "N/m",
+                        hammockNPerM,
+                        500,
+                        5000,
+                        Standing.ASSUMPTION,
+                        "a large male sinks by half a metre; no measurement was found"),
                 new Parameter(
                         "graph.finger-share",
                         "breadth of the fingers over the thickest hook grip",

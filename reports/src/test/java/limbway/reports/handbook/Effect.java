@@ -46,6 +46,7 @@ final class Effect {
             Map.entry(".brachiates", "whether this body swings by the arms along ropes and beams"),
             Map.entry("speed.brachiate", "time of swinging by the arms"),
             Map.entry("graph.branches-stiffness", "cost within and onto the branches of trees"),
+            Map.entry("graph.hammock-stiffness", "cost of stepping onto a hammock"),
             Map.entry("graph.finger-share", "which meshes a body climbs"),
             Map.entry("strength.steel", "which bodies are kept off members of steel and warned of"),
             Map.entry("strength.timber", "which bodies are kept off members of timber and warned of"),
