@@ -24,6 +24,7 @@ import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.PlatformKind;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
+import limbway.model.enclosure.Shading;
 import limbway.model.enclosure.Site;
 import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
@@ -58,6 +59,7 @@ public final class FullYard {
                 List.of(new Crown("fig crown", "fig", new Point(17, 11, 0), 2.4, 4, 7.5)),
                 panels(),
                 bounds(),
+                Shading.NONE,
                 resources());
     }
 

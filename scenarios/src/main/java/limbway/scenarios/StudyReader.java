@@ -107,7 +107,7 @@ final class StudyReader {
         site.flatMap(SiteReader::remark).ifPresent(notes::add);
         parameters.addAll(bodies.parameters());
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
-        Study study = new Study(title, animals.orElseThrow(), base, variants);
+        Study study = new Study(title, Optional.empty(), animals.orElseThrow(), base, variants);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
     }
 

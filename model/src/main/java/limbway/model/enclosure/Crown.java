@@ -15,8 +15,9 @@ import limbway.model.geometry.UprightCylinder;
  * @param radiusM radius of the cylinder [m], above 0
  * @param baseZM height of its lower end [m], 0 or more
  * @param topZM height of its upper end [m], above {@code baseZM}
+ * @param foliage its leaves, which give shade
  */
-public record Crown(String id, String trunk, Point foot, double radiusM, double baseZM, double topZM) {
+public record Crown(String id, String trunk, Point foot, double radiusM, double baseZM, double topZM, Foliage foliage) {
 
     /**
      * Checks the measures.
@@ -31,6 +32,20 @@ public record Crown(String id, String trunk, Point foot, double radiusM, double 
             throw new IllegalArgumentException("crown \"" + id + "\": baseZM = " + baseZM + ", topZM = " + topZM
                     + ", allowed 0 <= baseZM < topZM");
         }
+    }
+
+    /**
+     * A crown of an evergreen of a usual thickness.
+     *
+     * @param id name, unique within the enclosure
+     * @param trunk id of the trunk that carries it, or empty
+     * @param foot point of the ground below its middle
+     * @param radiusM radius of the cylinder [m], above 0
+     * @param baseZM height of its lower end [m], 0 or more
+     * @param topZM height of its upper end [m], above {@code baseZM}
+     */
+    public Crown(String id, String trunk, Point foot, double radiusM, double baseZM, double topZM) {
+        this(id, trunk, foot, radiusM, baseZM, topZM, Foliage.EVERGREEN);
     }
 
     /**

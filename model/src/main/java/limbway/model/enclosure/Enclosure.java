@@ -12,6 +12,7 @@ import java.util.List;
  * @param crowns branches of trees
  * @param panels climbable mesh and nets
  * @param bounds what stops an animal
+ * @param shading what stands there for its shade alone
  * @param resources what the animals go to
  */
 public record Enclosure(
@@ -22,6 +23,7 @@ public record Enclosure(
         List<Crown> crowns,
         List<Panel> panels,
         Bounds bounds,
+        Shading shading,
         List<Resource> resources) {
 
     /** Keeps copies of the lists. */
@@ -34,7 +36,7 @@ public record Enclosure(
     }
 
     /**
-     * An enclosure without panels, barriers, wire and doors.
+     * An enclosure without panels, barriers, wire, doors and what gives shade alone.
      *
      * @param site where on Earth
      * @param ground what can be walked on
@@ -50,7 +52,7 @@ public record Enclosure(
             List<Platform> platforms,
             List<Crown> crowns,
             List<Resource> resources) {
-        this(site, ground, supports, platforms, crowns, List.of(), Bounds.NONE, resources);
+        this(site, ground, supports, platforms, crowns, List.of(), Bounds.NONE, Shading.NONE, resources);
     }
 
     /**
@@ -60,7 +62,7 @@ public record Enclosure(
      * @return a copy
      */
     public Enclosure withSupports(List<Support> others) {
-        return new Enclosure(site, ground, others, platforms, crowns, panels, bounds, resources);
+        return new Enclosure(site, ground, others, platforms, crowns, panels, bounds, shading, resources);
     }
 
     /**
@@ -70,7 +72,7 @@ public record Enclosure(
      * @return a copy
      */
     public Enclosure withPanels(List<Panel> others) {
-        return new Enclosure(site, ground, supports, platforms, crowns, others, bounds, resources);
+        return new Enclosure(site, ground, supports, platforms, crowns, others, bounds, shading, resources);
     }
 
     /**
@@ -80,6 +82,16 @@ public record Enclosure(
      * @return a copy
      */
     public Enclosure withBounds(Bounds others) {
-        return new Enclosure(site, ground, supports, platforms, crowns, panels, others, resources);
+        return new Enclosure(site, ground, supports, platforms, crowns, panels, others, shading, resources);
+    }
+
+    /**
+     * The same enclosure with other roofs, sails and surroundings.
+     *
+     * @param others what stands there for its shade alone, to use instead
+     * @return a copy
+     */
+    public Enclosure withShading(Shading others) {
+        return new Enclosure(site, ground, supports, platforms, crowns, panels, bounds, others, resources);
     }
 }

@@ -4,16 +4,19 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.body.Body;
+import limbway.model.weather.Weather;
 
 /**
  * One question asked of the model.
  *
  * @param title what the scenario calls itself
+ * @param weather what the weather is like; empty where the scenario does not say, and then nobody gets hot
  * @param animals who lives there
  * @param base the layout as drawn
  * @param variants other layouts, as lists of changes to the base made them
  */
-public record Study(String title, List<Animal> animals, Variant base, List<Variant> variants) {
+public record Study(
+        String title, Optional<Weather> weather, List<Animal> animals, Variant base, List<Variant> variants) {
 
     /** Keeps copies of the lists. */
     public Study {

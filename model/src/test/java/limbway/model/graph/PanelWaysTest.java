@@ -181,6 +181,7 @@ class PanelWaysTest {
                         new Point(14, 5, 5),
                         new Point(6, 5, 5))),
                 Bounds.NONE,
+                level.shading(),
                 level.resources());
         assertInstanceOf(Search.Reached.class, search(hill, FEMALE));
     }

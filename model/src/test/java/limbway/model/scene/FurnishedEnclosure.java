@@ -95,7 +95,15 @@ public final class FurnishedEnclosure {
         platforms.add(new Platform(
                 "hammock", Outline.rectangle(18, 2, 19.2, 3), 2.2, PlatformKind.HAMMOCK, OptionalDouble.of(60)));
         return new Enclosure(
-                bare.site(), bare.ground(), supports, platforms, bare.crowns(), panels(), bounds(), bare.resources());
+                bare.site(),
+                bare.ground(),
+                supports,
+                platforms,
+                bare.crowns(),
+                panels(),
+                bounds(),
+                bare.shading(),
+                bare.resources());
     }
 
     private Support swaying(Support pole) {

@@ -274,6 +274,7 @@ class DesignAuditTest {
                 List.of(),
                 List.of(),
                 shut.bounds(),
+                shut.shading(),
                 List.of(shut.resources().get(0), shut.resources().get(2)));
         assertEquals(
                 "food, for adult female, is fed at 08:00 while gate is shut, which cuts it off from 1 of 1 other places",

@@ -3,6 +3,7 @@ package limbway.reports.page;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -119,7 +120,8 @@ class ReportPageTest {
                 .map(feeding -> new Feeding(HOSTILE + feeding.resource(), feeding.at(), feeding.energyKj()))
                 .toList();
         Variant layout = new Variant(HOSTILE, HOSTILE, enclosure, feedings);
-        Study study = new Study(HOSTILE, List.of(new Animal(HOSTILE, Pole.female(), 1)), layout, List.of());
+        Study study =
+                new Study(HOSTILE, Optional.empty(), List.of(new Animal(HOSTILE, Pole.female(), 1)), layout, List.of());
         String page = ReportPage.html(Yard.report(study));
         assertFalse(page.contains("<script"));
         assertFalse(page.contains("\" onload"));

@@ -16,6 +16,7 @@ import limbway.model.enclosure.HotWire;
 import limbway.model.enclosure.Panel;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
+import limbway.model.enclosure.Shading;
 import limbway.model.enclosure.Site;
 import limbway.model.enclosure.Support;
 import limbway.model.geometry.Terrain;
@@ -142,6 +143,6 @@ public final class LayoutReader {
                 platforms.add(deck.platform());
             }
         }
-        return new Enclosure(site, ground, supports, platforms, crowns, panels, bounds, resources);
+        return new Enclosure(site, ground, supports, platforms, crowns, panels, bounds, Shading.NONE, resources);
     }
 }
