@@ -102,6 +102,21 @@ final class FlatJudge implements RoofJudge {
         return new ShadeYear(calendar, rule, names, up, shaded);
     }
 
+    /** Whether the rule is kept at every moment of a list, given by their numbers; stops at the first breach. */
+    boolean keepsRule(Enclosure mended, List<Integer> moments) {
+        List<List<Point>> points = points();
+        for (int number : moments) {
+            Point towards = suns.get(number).direction();
+            long shaded = points.stream()
+                    .filter(deck -> isShaded(mended, deck, towards))
+                    .count();
+            if (shaded < rule.atLeast()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private boolean isShaded(Enclosure layout, List<Point> points, Point towards) {
         long dark =
                 points.stream().filter(point -> !isLit(layout, point, towards)).count();
