@@ -49,6 +49,16 @@ public enum Quantity {
     CROWN_RADIUS("crown-radius", "m", 0.2, 30, 0.5, 12),
     /** Height of the lowest branches. */
     CROWN_BASE("crown-base", "m", 0, 95, 0.5, 40),
+    /** Area of leaves above each square metre of ground below a crown. */
+    LEAF_AREA_INDEX("leaf-area-index", "", 0.1, 12, 1, 8),
+    /** Part of the direct sunlight that passes through a sail. */
+    TRANSMITTANCE("transmittance", "", 0, 0.95, 0.05, 0.6),
+    /** Height of a roof above the deck below it. */
+    RISE("rise", "m", 0.3, 30, 1, 6),
+    /** How far a roof lies beside the deck below it. */
+    SHIFT("shift", "m", -30, 30, -5, 5),
+    /** Height of the top of a building. */
+    BUILDING_TOP("top", "m", 0.3, 400, 2, 60),
     /** Clear width of an opening of a mesh or net. */
     OPENING("opening", "m", 0.005, 0.5, 0.01, 0.3),
     /** Thickness of the wire or rope of a panel. */
