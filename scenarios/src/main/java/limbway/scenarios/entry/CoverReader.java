@@ -9,6 +9,7 @@ import limbway.scenarios.entry.CoverEntry.ByCorners;
 import limbway.scenarios.entry.CoverEntry.OverDeck;
 import limbway.scenarios.entry.CoverEntry.Shape;
 import limbway.scenarios.format.MappingNode;
+import limbway.scenarios.format.Node;
 import limbway.scenarios.format.ScalarNode;
 import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
@@ -73,9 +74,14 @@ final class CoverReader {
     }
 
     private Optional<OverDeck> overDeck(Fields fields) {
-        fields.refuse(List.of("height"), "where rise says how far above the deck it lies");
         fields.require("size", "[3, 3]");
-        fields.require("rise", "2.5");
+        Optional<Node> height = fields.find("height");
+        if (height.isEmpty()) {
+            fields.require("rise", "2.5");
+        }
+        height.ifPresent(value -> fields.fault(
+                Problem.at(value.place(), fields.what() + " has a height from the ground and lies over a deck")
+                        .mend("write rise instead: how far above the deck it lies")));
         ScalarNode deck = fields.placedWords("over", "the name of a platform or hammock");
         Optional<double[]> size = pair(fields, "size", Quantity.SIDE);
         double riseM = fields.number(Quantity.RISE);

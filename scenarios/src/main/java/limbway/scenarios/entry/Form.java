@@ -137,7 +137,7 @@ public enum Form {
             List.of("move"),
             List.of(
                     "at", "on", "from", "to", "outline", "height", "corners", "line", "bottom", "top", "in", "sill",
-                    "over", "rise", "shift")),
+                    "over", "size", "rise", "shift")),
     /** A change: something is not there. */
     REMOVE(List.of("remove"), List.of()),
     /** A change: something more is there. */
@@ -264,7 +264,7 @@ public enum Form {
     String example(String key) {
         return switch (key) {
             case "open" -> "[\"08:00-16:00\"], or always, or never";
-            case "transmittance" -> "0.2, as cloth sold as 80 % shade, usually 0.05 for dense cloth to 0.5 for net";
+            case "transmittance" -> "0.2 (cloth sold as 80 % shade; dense cloth 0.05, open net 0.5)";
             default -> "...";
         };
     }

@@ -97,8 +97,8 @@ final class ShadingBuilder {
                         over.deck().place(),
                         entry.what() + " is over an unknown platform "
                                 + over.deck().shown())
-                .found(kind.map(form -> over.deck().shown() + " is declared as " + form.word()
-                                + ", over which it cannot be placed by name")
+                .found(kind.map(form ->
+                                over.deck().shown() + " is declared as " + form.word() + ", which is no platform")
                         .orElse(""))
                 .allowed(known.isEmpty() ? "the name of a platform or hammock" : Wording.list(known))
                 .mend(problems.didYouMean(id, known, "")));
