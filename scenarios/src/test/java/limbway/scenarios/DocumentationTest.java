@@ -134,6 +134,18 @@ class DocumentationTest {
         assertEquals(2, tried);
     }
 
+    @Test
+    void theExamplesOfSitesAreUnderstood() {
+        Matcher sites = Pattern.compile("`(site: \\{.*?\\})`").matcher(text);
+        String site = SmallYard.TEXT.lines().skip(1).findFirst().orElseThrow();
+        int tried = 0;
+        while (sites.find()) {
+            Examples.sound(SmallYard.with(site, sites.group(1)));
+            tried++;
+        }
+        assertEquals(3, tried);
+    }
+
     private static String listOf(String kind, String rest) {
         return switch (kind) {
             case "pole", "beam", "rope", "trunk", "platform", "branch", "ladder", "hammock" -> "supports";

@@ -25,7 +25,7 @@ public enum Form {
                     "bodies",
                     "variants")),
     /** Where on Earth. */
-    SITE(List.of("latitude", "longitude", "time-zone"), List.of()),
+    SITE(List.of("latitude", "longitude", "time-zone"), List.of("elevation", "horizon")),
     /** What can be walked on. */
     GROUND(List.of("outline"), List.of("surface", "obstacles", "heights")),
     /** Heights of the ground. */

@@ -17,6 +17,12 @@ public enum Quantity {
     LATITUDE("latitude", "degrees", -90, 90, -90, 90),
     /** Degrees east. */
     LONGITUDE("longitude", "degrees", -180, 180, -180, 180),
+    /** Height of a site above the sea. */
+    SITE_ELEVATION("elevation", "m", -450, 6000, -30, 3000),
+    /** Compass direction of a mark of the horizon, 90 is east. */
+    AZIMUTH("azimuth", "degrees", 0, 360, 0, 360),
+    /** Height of the horizon before the sky. */
+    ALTITUDE("altitude", "degrees", -10, 80, 0, 45),
     /** Position in plan. */
     POSITION("position", "m", -2000, 2000, -200, 200),
     /** Height of a point above the ground. */
