@@ -6,6 +6,7 @@ import limbway.model.enclosure.ResourceKind;
 import limbway.sim.Yard;
 import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
+import limbway.sim.habitat.Warmth;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -37,7 +38,15 @@ class AppraisalTest {
         Physiology body = Physiology.of(animal.body(), 1.6, settings);
         Needs needs = new Needs(body, settings.needs(), 0);
         Outlook outlook = new Outlook(passages, 4, body, settings.choice());
-        Ape built = new Ape(0, animal, body, outlook, needs, new Chance(1, 1), 4);
+        Ape built = new Ape(
+                0,
+                animal,
+                body,
+                outlook,
+                needs,
+                new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.standard()),
+                new Chance(1, 1),
+                4);
         built.arrive(NEST, passages.startAt(habitat.graph().useHolds(NEST)[0]));
         stalls.own(built, NEST);
         return built;
