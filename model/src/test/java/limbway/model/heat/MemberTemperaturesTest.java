@@ -18,6 +18,8 @@ import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
 import limbway.model.light.SunPosition;
 import limbway.model.scene.Scene;
+import limbway.model.shade.ShadeScene;
+import limbway.model.shade.ShadeSettings;
 import limbway.model.weather.MonthlyWeather;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -142,8 +144,9 @@ class MemberTemperaturesTest {
 
             @Override
             public double sky(Point at) {
-                assertEquals(4.02515, at.zM(), 1e-9);
-                return 1;
+                // above and below, where the bar hides the sky: together the whole
+                assertEquals(0.02515, Math.abs(at.zM() - 4), 1e-9);
+                return at.zM() > 4 ? 1 : 0;
             }
         };
         assertEquals(
@@ -162,6 +165,37 @@ class MemberTemperaturesTest {
             }
         };
         assertEquals(24, day(asksPole, upright()).members().get(0).meanC().size());
+    }
+
+    /** Members shade themselves in a real scene; that must not count as shade, whichever way they stand. */
+    @Test
+    @Tag("derived")
+    void itsOwnShadeDoesNotCountInARealScene() {
+        Support leaning = bar("leaning", Material.TIMBER, new Point(8, 2, 0), new Point(8, 6, 4));
+        Support[] supports = {upright(), level(Material.TIMBER), leaning};
+        Scene scene = Scene.yard(10, 10);
+        for (Support support : supports) {
+            scene.add(support);
+        }
+        ShadeScene shade = ShadeScene.of(scene.build(), ShadeSettings.standard());
+        LightReach reach = new LightReach() {
+            @Override
+            public double beam(Point at, Point sunDirection) {
+                return shade.beam(at.xM(), at.yM(), at.zM(), sunDirection, 0);
+            }
+
+            @Override
+            public double sky(Point at) {
+                return shade.sky(at.xM(), at.yM(), at.zM(), 0);
+            }
+        };
+        List<MemberDay> open = day(LightReach.OPEN, supports).members();
+        List<MemberDay> real = day(reach, supports).members();
+        for (int i = 0; i < supports.length; i++) {
+            // the bars hide a few thousandths of each other's sky, and the sky is summed over a few hundred directions
+            assertEquals(open.get(i).peakC(), real.get(i).peakC(), 0.3, supports[i].id());
+            assertEquals(open.get(i).meanC().get(3), real.get(i).meanC().get(3), 0.3, supports[i].id());
+        }
     }
 
     @Test

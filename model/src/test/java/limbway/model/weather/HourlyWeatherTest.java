@@ -143,7 +143,8 @@ class HourlyWeatherTest {
             if (SunPosition.at(MIDDLE, moment).altitudeDeg() > 20) {
                 Irradiance expected = sky.at(MIDDLE, moment);
                 Irradiance found = weather.at(MIDDLE, moment).irradiance();
-                // half an hour from the middle of an hour the beam of a low sun has moved on by up to 120 W/m2: the price of steps
+                // half an hour from the middle of an hour the beam of a low sun has moved on by up to 120 W/m2: the
+                // price of steps
                 assertEquals(expected.beamWPerM2(), found.beamWPerM2(), 130);
                 assertEquals(expected.diffuseWPerM2(), found.diffuseWPerM2(), 30);
                 assertEquals(expected.globalWPerM2(), found.globalWPerM2(), 30);
