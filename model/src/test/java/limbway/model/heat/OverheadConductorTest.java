@@ -58,9 +58,9 @@ class OverheadConductorTest {
     @Tag("published")
     void carriesNearlyAsMuchWithOurConvection() {
         double toAir = Convection.coefficientWPerM2K(DIAMETER_M, 100, AIR_C, WIND_M_PER_S) * Math.PI * DIAMETER_M * 60;
-        // two correlations for the same bar; those who fitted them claim 10 to 20 %
-        assertEquals(82.05, toAir, 0.1 * 82);
-        assertEquals(1025, ampere(toAir), 0.06 * 1025);
+        // two correlations for the same bar, each claimed to 10 to 20 %, that happen to meet here: our air makes up the 0.5 %
+        assertEquals(82.05, toAir, 0.01 * 82);
+        assertEquals(1025, ampere(toAir), 0.003 * 1025);
     }
 
     /** Annex B by the tests of a public library of line ratings: 83.061 W/m at 100.7 °C, the standard's own air. */
@@ -94,7 +94,7 @@ class OverheadConductorTest {
                 "aged conductor", 0.8, 0.8, Surface.Touch.METAL, limbway.model.parameter.Standing.UNVERIFIED, "test");
         double ours = new MemberBalance(diameterM, surface)
                 .surfaceC(new Exposure(AIR_C, windMPerS, SUN_W_PER_M2, 0, 0, rays, rays));
-        // two correlations: within a tenth of the warming
-        assertEquals(surfaceC, ours, 0.1 * (surfaceC - AIR_C));
+        // two correlations: in wind within 1 % of the warming, in still air 5 %
+        assertEquals(surfaceC, ours, (windMPerS > 0 ? 0.01 : 0.05) * (surfaceC - AIR_C));
     }
 }

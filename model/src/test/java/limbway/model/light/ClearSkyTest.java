@@ -73,7 +73,7 @@ class ClearSkyTest {
         Irradiance light = new ClearSky(2.9).of(new SunPosition(180, 90 - 63.52421726), 1, 1550);
         // models and the translation of haze differ by a tenth; ours lies on the bright side, as a worst case may
         assertEquals(805.171, light.beamWPerM2(), 0.11 * 805);
-        assertEquals(450.216, light.globalWPerM2(), 0.11 * 450);
+        assertEquals(450.216, light.globalWPerM2(), 0.04 * 450);
         assertTrue(light.beamWPerM2() > 805.171);
     }
 
