@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.ToDoubleBiFunction;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Tag;
@@ -57,6 +59,20 @@ class MemberTemperaturesTest {
         return MemberTemperatures.of(here, SETTINGS, WEATHER, reach, EQUINOX);
     }
 
+    private static LightReach reach(ToDoubleBiFunction<Point, Point> beam, ToDoubleFunction<Point> sky) {
+        return new LightReach() {
+            @Override
+            public double beam(Point at, Point sunDirection) {
+                return beam.applyAsDouble(at, sunDirection);
+            }
+
+            @Override
+            public double sky(Point at) {
+                return sky.applyAsDouble(at);
+            }
+        };
+    }
+
     @Test
     @Tag("derived")
     void inTheOpenItIsTheBalanceOfTheHour() {
@@ -95,28 +111,8 @@ class MemberTemperaturesTest {
     @Test
     @Tag("derived")
     void theMeanAlongItWeighsSunAndShade() {
-        LightReach halfShade = new LightReach() {
-            @Override
-            public double beam(Point at, Point sunDirection) {
-                return at.yM() < 4.5 ? 1 : 0;
-            }
-
-            @Override
-            public double sky(Point at) {
-                return 1;
-            }
-        };
-        LightReach shade = new LightReach() {
-            @Override
-            public double beam(Point at, Point sunDirection) {
-                return 0;
-            }
-
-            @Override
-            public double sky(Point at) {
-                return 1;
-            }
-        };
+        LightReach halfShade = reach((at, sunDirection) -> at.yM() < 4.5 ? 1 : 0, at -> 1);
+        LightReach shade = reach((at, sunDirection) -> 0, at -> 1);
         Support bar = level(Material.PAINTED_STEEL);
         MemberDay mixed = day(halfShade, bar).members().get(0);
         MemberDay open = day(LightReach.OPEN, bar).members().get(0);
@@ -131,39 +127,31 @@ class MemberTemperaturesTest {
     @Test
     @Tag("derived")
     void asksForTheLightJustOffTheSideThatFacesIt() {
-        LightReach asks = new LightReach() {
-            @Override
-            public double beam(Point at, Point sunDirection) {
-                double east = at.xM() - 5;
-                double up = at.zM() - 4;
-                // half of 48.3 mm and one more
-                assertEquals(0.02515, Math.hypot(east, up), 1e-9);
-                assertTrue(east * sunDirection.xM() + up * sunDirection.zM() > 0, "towards the sun");
-                return 1;
-            }
-
-            @Override
-            public double sky(Point at) {
-                // above and below, where the bar hides the sky: together the whole
-                assertEquals(0.02515, Math.abs(at.zM() - 4), 1e-9);
-                return at.zM() > 4 ? 1 : 0;
-            }
-        };
+        LightReach asks = reach(
+                (at, sunDirection) -> {
+                    double east = at.xM() - 5;
+                    double up = at.zM() - 4;
+                    // half of 48.3 mm and one more
+                    assertEquals(0.02515, Math.hypot(east, up), 1e-9);
+                    assertTrue(east * sunDirection.xM() + up * sunDirection.zM() > 0, "towards the sun");
+                    return 1;
+                },
+                at -> {
+                    // above and below, where the bar hides the sky: together the whole
+                    assertEquals(0.02515, Math.abs(at.zM() - 4), 1e-9);
+                    return at.zM() > 4 ? 1 : 0;
+                });
         assertEquals(
                 24, day(asks, level(Material.TIMBER)).members().get(0).meanC().size());
-        LightReach asksPole = new LightReach() {
-            @Override
-            public double beam(Point at, Point sunDirection) {
-                assertEquals(0.02515, Math.hypot(at.xM() - 2, at.yM() - 2), 1e-9);
-                return 1;
-            }
-
-            @Override
-            public double sky(Point at) {
-                assertEquals(0.02515, Math.hypot(at.xM() - 2, at.yM() - 2), 1e-9);
-                return 1;
-            }
-        };
+        LightReach asksPole = reach(
+                (at, sunDirection) -> {
+                    assertEquals(0.02515, Math.hypot(at.xM() - 2, at.yM() - 2), 1e-9);
+                    return 1;
+                },
+                at -> {
+                    assertEquals(0.02515, Math.hypot(at.xM() - 2, at.yM() - 2), 1e-9);
+                    return 1;
+                });
         assertEquals(24, day(asksPole, upright()).members().get(0).meanC().size());
     }
 
@@ -178,17 +166,9 @@ class MemberTemperaturesTest {
             scene.add(support);
         }
         ShadeScene shade = ShadeScene.of(scene.build(), ShadeSettings.standard());
-        LightReach reach = new LightReach() {
-            @Override
-            public double beam(Point at, Point sunDirection) {
-                return shade.beam(at.xM(), at.yM(), at.zM(), sunDirection, 0);
-            }
-
-            @Override
-            public double sky(Point at) {
-                return shade.sky(at.xM(), at.yM(), at.zM(), 0);
-            }
-        };
+        LightReach reach = reach(
+                (at, sunDirection) -> shade.beam(at.xM(), at.yM(), at.zM(), sunDirection, 0),
+                at -> shade.sky(at.xM(), at.yM(), at.zM(), 0));
         List<MemberDay> open = day(LightReach.OPEN, supports).members();
         List<MemberDay> real = day(reach, supports).members();
         for (int i = 0; i < supports.length; i++) {

@@ -58,7 +58,8 @@ class OverheadConductorTest {
     @Tag("published")
     void carriesNearlyAsMuchWithOurConvection() {
         double toAir = Convection.coefficientWPerM2K(DIAMETER_M, 100, AIR_C, WIND_M_PER_S) * Math.PI * DIAMETER_M * 60;
-        // two correlations for the same bar, each claimed to 10 to 20 %, that happen to meet here: our air makes up the 0.5 %
+        // two correlations for the same bar, each claimed to 10 to 20 %, that happen to meet here: our air makes up the
+        // 0.5 %
         assertEquals(82.05, toAir, 0.01 * 82);
         assertEquals(1025, ampere(toAir), 0.003 * 1025);
     }

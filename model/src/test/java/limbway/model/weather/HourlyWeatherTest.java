@@ -112,7 +112,7 @@ class HourlyWeatherTest {
         Arrays.fill(diffuse, 100);
         Arrays.fill(global, 100);
         HourlyWeather weather = weather();
-        for (int minute = 0; minute < 365 * 1440; minute += 7) {
+        for (int minute = 0; minute < 365 * 1440; minute += 13) {
             Instant moment = at("2026-01-01T00:00").plus(Duration.ofMinutes(minute));
             Irradiance light = weather.at(MIDDLE, moment).irradiance();
             boolean up = SunPosition.at(MIDDLE, moment).altitudeDeg() > 0;
