@@ -60,7 +60,8 @@ class SchemaTest {
     }
 
     @Test
-    void theSmallYardAndTheSmallCageAreValid() {
+    void theSmallScenariosAreValid() {
+        assertEquals(List.of(), errors(SmallShade.TEXT));
         assertEquals(List.of(), errors(SmallYard.TEXT));
         assertEquals(List.of(), errors(SmallCage.TEXT));
     }
@@ -204,6 +205,54 @@ class SchemaTest {
             })
     void mistakesOfStructureInACageAreFoundByBoth(String piece, String by) {
         isFoundByBoth(SmallCage.TEXT, piece, by);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "', transmittance: 20 %' | ''",
+                "transmittance: 20 % | transmittance: 20",
+                "transmittance: 20 % | transmittance: 120 %",
+                "rise: 2.2 | 'rise: 2.2, transmittance: 0.3'",
+                "rise: 2.2 | height: 2.2",
+                "', rise: 2.2' | ''",
+                "'shift: [0.5, -0.5]' | shift: 0.5",
+                "height: 3.5 | 'height: 3.5, size: [2, 2]'",
+                "'leaves: {from: \"04-15\", to: \"10-31\"}' | leaves: summer",
+                "to: \"10-31\" | to: October",
+                "'crown-radius: 2, crown-base: 2, ' | ''",
+                "leaf-area-index: 5 | leaf-area-index: 50",
+                "top: 150 | top: 1500",
+                "', crown-base: 3}' | '}'",
+                "changes: [] | 'changes: [{alter: oak, leaves: {from: \"04-15\"}}]'",
+                "changes: [] | 'changes: [{add: {sail: s, over: deck, size: [1, 1], rise: 1}}]'"
+            })
+    void mistakesOfStructureInShadeAreFoundByBoth(String piece, String by) {
+        isFoundByBoth(SmallShade.TEXT, piece, by);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "monthly-max: [30, | monthly-max: [",
+                "monthly-max: [30, | monthly-max: [86,",
+                "wind: 1.2 | wind: 40",
+                "wind: 1.2 | wind: 4 km/h",
+                "turbidity: 4 | haze: 4",
+                "weather: { | 'weather: {epw: w.epw, '",
+                "elevation: 20 | elevation: 12 km",
+                "horizon: [[0, 2]] | horizon: [[0, 95]]",
+                "horizon: [[0, 2]] | horizon: [0, 2]"
+            })
+    void mistakesOfStructureInSiteAndWeatherAreFoundByBoth(String piece, String by) {
+        String sound = SmallYard.TEXT.replace("Kuching}", "Kuching, elevation: 20, horizon: [[0, 2]]}") + """
+                weather: {monthly-max: [30, 30, 31, 32, 32, 32, 32, 32, 31, 31, 31, 30], \
+                monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23], wind: 1.2, turbidity: 4}
+                """;
+        assertEquals(List.of(), errors(sound));
+        isFoundByBoth(sound, piece, by);
     }
 
     private static List<String> keysOf(JsonNode object) {

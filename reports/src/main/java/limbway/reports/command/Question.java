@@ -44,7 +44,8 @@ record Question(String fileName, Reading.Read read, Variant layout) {
     }
 
     Habitat habitat(Variant other) {
-        return new Habitat(other, study().animals(), EnergySettings.standard(), ChoiceSharpness.standard());
+        return new Habitat(
+                other, study().animals(), study().climate(), EnergySettings.standard(), ChoiceSharpness.standard());
     }
 
     private static Variant layout(Study study, String name) throws Refusal {

@@ -7,9 +7,9 @@ import java.util.TreeSet;
 
 import limbway.model.enclosure.Obstacle;
 import limbway.model.enclosure.Panel;
-import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
+import limbway.scenarios.entry.CoverEntry;
 import limbway.scenarios.entry.PlaceWords;
 import limbway.scenarios.entry.ResourceEntry;
 import limbway.scenarios.entry.SupportEntry;
@@ -52,25 +52,21 @@ final class GroundRules {
             checkEnd(span.from(), "start of " + span.what());
             checkEnd(span.to(), "end of " + span.what());
         } else if (built instanceof Built.Deck deck && !hangsOnMisplaced(entry)) {
-            for (Corner corner : deck.platform().outline().corners()) {
-                if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))
-                        || !isAbove(deck, corner)) {
-                    break;
-                }
+            List<Point> corners = deck.platform().outline().corners().stream()
+                    .map(corner -> corner.atHeight(deck.platform().zM()))
+                    .toList();
+            if (areInside(entry.place(), entry.what(), corners)) {
+                isAbove(entry.place(), entry.what(), corners);
             }
         }
     }
 
-    private boolean isAbove(Built.Deck deck, Corner corner) {
-        Point point = corner.atHeight(deck.platform().zM());
-        double aboveM = surroundings.aboveGroundM(point);
-        if (aboveM >= -Builder.ON_SLOPE_M) {
-            return true;
-        }
-        problems.add(Problem.at(deck.entry().place(), deck.entry().what() + " lies in the ground")
-                .found(Wording.measure(-aboveM, "m") + " below the ground at " + Builder.shown(point))
-                .mend("put it higher, or move it to where the ground is lower"));
-        return false;
+    private boolean isAbove(Place place, String what, List<Point> corners) {
+        Optional<Burial> deepest = surroundings.deepest(corners);
+        deepest.ifPresent(burial -> problems.add(Problem.at(place, what + " lies in the ground")
+                .found(Wording.measure(burial.belowM(), "m") + " below the ground at " + Builder.shown(burial.point()))
+                .mend("put it higher, or move it to where the ground is lower")));
+        return deepest.isEmpty();
     }
 
     /** A deck on a pole that stands outside lies outside too; that needs no second message. */
@@ -93,6 +89,11 @@ final class GroundRules {
         if (words instanceof PlaceWords.Coordinates coordinates) {
             isInside(words.place(), what, coordinates.point());
         }
+    }
+
+    /** Whether a point lies within the outline of the ground, in plan. */
+    boolean isWithin(Point point) {
+        return surroundings.isWithin(point);
     }
 
     /** Whether a point lies within the outline of the ground; otherwise a problem is added. */
@@ -118,6 +119,20 @@ final class GroundRules {
         }
         problems.add(Problem.at(place, what + " lies wholly outside the outline of the ground")
                 .mend("move it inside, or make the ground larger"));
+        return false;
+    }
+
+    /** Whether a roof or sail lies above the ground and at least in part over it; otherwise a problem is added. */
+    boolean covers(CoverEntry cover, List<Point> corners) {
+        if (!isAbove(cover.shapePlace(), cover.what(), corners)) {
+            return false;
+        }
+        if (surroundings.reaches(corners)) {
+            return true;
+        }
+        problems.add(Problem.at(cover.shapePlace(), cover.what() + " lies wholly outside the outline of the ground")
+                .found("its first corner at " + Builder.shown(corners.get(0)))
+                .mend("move it inside, or write what stands outside as a building under neighbours"));
         return false;
     }
 

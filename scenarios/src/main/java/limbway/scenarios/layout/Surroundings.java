@@ -1,8 +1,10 @@
 package limbway.scenarios.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -17,6 +19,7 @@ import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Obstacle;
 import limbway.model.enclosure.Panel;
 import limbway.model.geometry.Point;
+import limbway.model.geometry.Terrain;
 
 /** What is near a point: ground, decks, supports, crowns, panels. */
 final class Surroundings {
@@ -78,9 +81,31 @@ final class Surroundings {
         return p.zM() - ground.terrain().heightM(p.xM(), p.yM());
     }
 
+    /** Where a flat shape dips deepest below the ground, if it does. */
+    Optional<Burial> deepest(List<Point> corners) {
+        Terrain terrain = ground.terrain();
+        return terrain.isLevel()
+                ? corners.stream()
+                        .filter(corner -> corner.zM() < 0)
+                        .min(Comparator.comparingDouble(Point::zM))
+                        .map(lowest -> new Burial(lowest, -lowest.zM()))
+                : Burial.deepest(corners, terrain, Builder.ON_SLOPE_M);
+    }
+
     /** Whether some part of an area lies within the outline of the ground. */
     boolean overlaps(Geometry area) {
         return ground.outline().toPolygon().relate(area, "T********");
+    }
+
+    /** Whether some part of what has these corners lies within the outline of the ground, in plan. */
+    boolean reaches(List<Point> corners) {
+        Coordinate[] ring = Stream.concat(corners.stream(), Stream.of(corners.get(0)))
+                .map(corner -> new Coordinate(corner.xM(), corner.yM()))
+                .toArray(Coordinate[]::new);
+        Geometry area = ground.outline().toPolygon();
+        return corners.stream().anyMatch(this::isWithin)
+                || FACTORY.createLineString(ring).intersects(area)
+                || FACTORY.createPolygon(ring).buffer(0).intersects(area);
     }
 
     private double besideGroundM(Point p) {

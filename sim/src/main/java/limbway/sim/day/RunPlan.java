@@ -13,12 +13,15 @@ import limbway.model.study.Animal;
 import limbway.sim.animal.Ape;
 import limbway.sim.animal.Appraisal;
 import limbway.sim.animal.DaySettings;
+import limbway.sim.animal.HeatCurve;
 import limbway.sim.animal.Needs;
 import limbway.sim.animal.Outlook;
 import limbway.sim.animal.Physiology;
 import limbway.sim.animal.Resting;
 import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
+import limbway.sim.habitat.Passages;
+import limbway.sim.habitat.SunlitWays;
 
 /** What all replications of a run share: the layout, what bodies expect of it, the light and the keepers' hours. */
 public final class RunPlan {
@@ -32,6 +35,7 @@ public final class RunPlan {
     private final Map<Body, List<Outlook>> outlooks = new LinkedHashMap<>();
     private final Appraisal appraisal;
     private final Resting resting;
+    private final HeatCurve heatCurve;
 
     /**
      * Prepares a run.
@@ -50,14 +54,18 @@ public final class RunPlan {
         for (Body body : habitat.bodies()) {
             Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
             physiologies.put(body, physiology);
-            outlooks.put(
-                    body,
-                    habitat.passages(body).stream()
-                            .map(passages -> new Outlook(passages, resources().size(), physiology, settings.choice()))
-                            .toList());
+            List<SunlitWays> sun = habitat.sunlitWays(body, date, days, settings.heat()::trouble);
+            List<Passages> passages = habitat.passages(body);
+            List<Outlook> found = new ArrayList<>();
+            for (int stretch = 0; stretch < passages.size(); stretch++) {
+                found.add(new Outlook(
+                        passages.get(stretch), sun.get(stretch), resources().size(), physiology, settings.choice()));
+            }
+            outlooks.put(body, List.copyOf(found));
         }
         appraisal = new Appraisal(resources(), settings);
         resting = new Resting(settings);
+        heatCurve = new HeatCurve(habitat.warmth(date, days), settings.heat());
     }
 
     RouteGraph graph() {
@@ -115,6 +123,7 @@ public final class RunPlan {
                     body,
                     outlook(animal.body(), 0),
                     needs,
+                    heatCurve,
                     chance,
                     resources().size()));
         }
