@@ -31,6 +31,23 @@ public final class RoofSearch {
         demands = RoofDemands.of(enclosure.site(), year, judge);
     }
 
+    /**
+     * Looks for a roof.
+     *
+     * @param enclosure the layout that was audited
+     * @param settings with which it was audited
+     * @param year what the audit found
+     * @param family the roofs to choose from
+     * @param threads threads for the audits, 1 or more; the answer does not depend on them
+     * @return nothing to mend, the smallest roof that ends every breach, or the best that falls short
+     * @throws IllegalArgumentException if a platform of the year is not in the layout
+     * @throws IllegalStateException if the thread was interrupted
+     */
+    public static RoofAnswer of(
+            Enclosure enclosure, ShadeSettings settings, ShadeYear year, RoofFamily family, int threads) {
+        return of(enclosure, year, family, new AuditJudge(enclosure, settings, year, threads));
+    }
+
     static RoofAnswer of(Enclosure enclosure, ShadeYear year, RoofFamily family, RoofJudge judge) {
         if (year.breachMinutes() == 0) {
             return new RoofAnswer.NothingToMend();
