@@ -11,6 +11,7 @@ import limbway.model.heat.HeatSettings;
 import limbway.model.parameter.Parameter;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.shade.ShadeSettings;
+import limbway.model.weather.MonthlyWeather;
 import limbway.reports.measure.ElevatedTime;
 import limbway.sim.animal.DaySettings;
 
@@ -33,6 +34,9 @@ final class UsedParameters {
         if (question.study().climate().isPresent()) {
             all.addAll(ShadeSettings.standard().parameters());
             all.addAll(HeatSettings.standard().parameters());
+        }
+        if (question.study().weather().orElse(null) instanceof MonthlyWeather months) {
+            all.addAll(months.parameters());
         }
         all.add(ElevatedTime.parameter(thresholdM));
         return all;
