@@ -62,20 +62,24 @@ final class Boxes {
         for (int i = from; i < to; i++) {
             double[] one = boxes.get(order[i]);
             widen(whole, 0, one);
-            double[] middle = new double[6];
-            for (int axis = 0; axis < 6; axis++) {
-                middle[axis] = (one[axis % 3] + one[axis % 3 + 3]) / 2;
-            }
-            widen(middles, 0, middle);
+            widen(middles, 0, middle(one));
         }
         System.arraycopy(whole, 0, box, node * 6, 6);
-        int axis = longest(middles);
         if (to - from <= LEAF) {
             first[node] = from;
             count[node] = to - from;
             return;
         }
-        int split = (from + to) / 2;
+        sort(from, to, longest(middles), boxes);
+        int split = cheapestSplit(from, to, boxes);
+        int left = nodes;
+        nodes += 2;
+        first[node] = left;
+        build(left, from, split, boxes);
+        build(left + 1, split, to, boxes);
+    }
+
+    private void sort(int from, int to, int axis, List<double[]> boxes) {
         int[] sorted = Arrays.stream(order, from, to)
                 .boxed()
                 .sorted((a, b) -> {
@@ -86,11 +90,45 @@ final class Boxes {
                 .mapToInt(Integer::intValue)
                 .toArray();
         System.arraycopy(sorted, 0, order, from, sorted.length);
-        int left = nodes;
-        nodes += 2;
-        first[node] = left;
-        build(left, from, split, boxes);
-        build(left + 1, split, to, boxes);
+    }
+
+    /** Where to part a sorted run: a box is met as often as its surface is large (the surface area heuristic). */
+    private int cheapestSplit(int from, int to, List<double[]> boxes) {
+        int n = to - from;
+        double[] right = new double[n];
+        double[] grown = none();
+        for (int i = n - 1; i > 0; i--) {
+            widen(grown, 0, boxes.get(order[from + i]));
+            right[i] = surface(grown);
+        }
+        grown = none();
+        int best = n / 2;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < n; i++) {
+            widen(grown, 0, boxes.get(order[from + i - 1]));
+            double cost = surface(grown) * i + right[i] * (n - i);
+            // no sliver thinner than an eighth: the tree must not get deep
+            if (cost < least && i >= n / 8 && n - i >= n / 8) {
+                least = cost;
+                best = i;
+            }
+        }
+        return from + best;
+    }
+
+    private static double surface(double[] box) {
+        double x = box[3] - box[0];
+        double y = box[4] - box[1];
+        double z = box[5] - box[2];
+        return x * y + y * z + z * x;
+    }
+
+    private static double[] middle(double[] box) {
+        double[] middle = new double[6];
+        for (int axis = 0; axis < 6; axis++) {
+            middle[axis] = (box[axis % 3] + box[axis % 3 + 3]) / 2;
+        }
+        return middle;
     }
 
     private static int longest(double[] box) {

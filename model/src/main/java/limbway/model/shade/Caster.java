@@ -6,6 +6,9 @@ interface Caster {
     /** The corners of a box around it: least x, y, z, then greatest x, y, z [m]. */
     double[] box();
 
+    /** Whether no light comes through where it is met. */
+    boolean isOpaque();
+
     /**
      * Share of the light that comes through on the way from a point towards the sun.
      *

@@ -1,6 +1,7 @@
 package limbway.model.shade;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import limbway.model.enclosure.Barrier;
@@ -49,8 +50,11 @@ final class Casters {
         enclosure.supports().forEach(support -> add(support, farthestM));
     }
 
+    /** All casters, those first that let nothing through: they settle a ray soonest. */
     List<Caster> all() {
-        return all;
+        List<Caster> sorted = new ArrayList<>(all);
+        sorted.sort(Comparator.comparing(Caster::isOpaque).reversed());
+        return sorted;
     }
 
     LeafStates states() {
@@ -119,6 +123,8 @@ final class Casters {
                         points.get(i),
                         support.diameterAtM(alongM) / 2,
                         support.diameterAtM(toM) / 2,
+                        i > 1,
+                        i + 1 < points.size(),
                         farthestM));
             }
             alongM = toM;

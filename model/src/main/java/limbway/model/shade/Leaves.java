@@ -33,6 +33,11 @@ final class Leaves implements Caster {
     }
 
     @Override
+    public boolean isOpaque() {
+        return false;
+    }
+
+    @Override
     public double through(double x, double y, double z, double dx, double dy, double dz, int season) {
         double px = (x - middle.xM()) / radiusM;
         double py = (y - middle.yM()) / radiusM;

@@ -4,7 +4,12 @@ import java.util.List;
 
 import limbway.model.geometry.Point;
 
-/** A straight piece of a support. It hides as much of the sun's disc as it covers, seen from the point. */
+/**
+ * A straight piece of a support. It hides as much of the sun's disc as it covers, seen from the point.
+ *
+ * <p>Where the next piece of the same support goes on, what lies beyond the joint is left to that one: a rope drawn in many
+ * short pieces hides no more than in one.
+ */
 final class Member implements Caster {
 
     /** Half the width of the sun's disc [radians]: 0.533 degrees in all. */
@@ -17,6 +22,8 @@ final class Member implements Caster {
     private final double lengthM;
     private final double radiusAtA;
     private final double radiusAtB;
+    private final boolean goesOnAtA;
+    private final boolean goesOnAtB;
     private final double[] box;
 
     /**
@@ -26,9 +33,18 @@ final class Member implements Caster {
      * @param b other end
      * @param radiusAtA radius there [m]
      * @param radiusAtB radius at the other end [m]
+     * @param goesOnAtA whether another piece goes on there
+     * @param goesOnAtB whether another piece goes on at the other end
      * @param farthestM greatest distance from which it may be looked at [m]: the disc of the sun is the wider, the farther
      */
-    Member(Point a, Point b, double radiusAtA, double radiusAtB, double farthestM) {
+    Member(
+            Point a,
+            Point b,
+            double radiusAtA,
+            double radiusAtB,
+            boolean goesOnAtA,
+            boolean goesOnAtB,
+            double farthestM) {
         this.a = a;
         Point along = b.minus(a);
         lengthM = along.lengthM();
@@ -37,12 +53,19 @@ final class Member implements Caster {
         uz = along.zM() / lengthM;
         this.radiusAtA = radiusAtA;
         this.radiusAtB = radiusAtB;
+        this.goesOnAtA = goesOnAtA;
+        this.goesOnAtB = goesOnAtB;
         box = Boxes.around(List.of(a, b), Math.max(radiusAtA, radiusAtB) + farthestM * SUN_RADIUS);
     }
 
     @Override
     public double[] box() {
         return box.clone();
+    }
+
+    @Override
+    public boolean isOpaque() {
+        return false;
     }
 
     @Override
@@ -55,6 +78,9 @@ final class Member implements Caster {
         double alongAxis = wx * ux + wy * uy + wz * uz;
         double sin2 = 1 - cos * cos;
         double s = sin2 < 1e-12 ? alongAxis : (alongAxis - cos * alongRay) / sin2;
+        if ((goesOnAtA && s < 0) || (goesOnAtB && s >= lengthM)) {
+            return 1;
+        }
         s = Math.min(lengthM, Math.max(0, s));
         double t = s * cos - alongRay;
         double radius = radiusAtA + (radiusAtB - radiusAtA) * s / lengthM;

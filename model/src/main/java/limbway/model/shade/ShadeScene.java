@@ -1,6 +1,7 @@
 package limbway.model.shade;
 
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.enclosure.Enclosure;
@@ -15,17 +16,20 @@ public final class ShadeScene {
 
     private static final int SECTORS = 24;
     private static final double[] NO_SIZE = new double[3];
+    private static final List<Point> SKY = sky();
 
     private final Caster[] casters;
     private final Boxes boxes;
     private final LeafStates states;
     private final Horizon horizon;
+    private final int opaque;
 
     private ShadeScene(Casters casters, Horizon horizon) {
         this.casters = casters.all().toArray(Caster[]::new);
         this.boxes = new Boxes(casters.all().stream().map(Caster::box).toList());
         this.states = casters.states();
         this.horizon = horizon;
+        this.opaque = (int) casters.all().stream().filter(Caster::isOpaque).count();
     }
 
     /**
@@ -60,12 +64,7 @@ public final class ShadeScene {
      * @return share, 0 to 1; 0 where the sun stands below the horizon
      */
     public double beam(double x, double y, double z, Point sun, int season) {
-        if (isBelowHorizon(sun)) {
-            return 0;
-        }
-        int[] found = new int[casters.length];
-        int n = boxes.along(new double[] {x, y, z}, NO_SIZE, sun.xM(), sun.yM(), sun.zM(), found);
-        return through(x, y, z, sun, season, found, n, 0);
+        return beam(new double[] {x, y, z}, sun, season, new int[casters.length]);
     }
 
     /**
@@ -78,18 +77,35 @@ public final class ShadeScene {
      * @return share, 0 to 1
      */
     public double sky(double x, double y, double z, int season) {
+        int[] found = new int[casters.length];
+        double[] place = {x, y, z};
         double sum = 0;
+        for (Point towards : SKY) {
+            sum += beam(place, towards, season, found);
+        }
+        return sum / SKY.size();
+    }
+
+    private double beam(double[] place, Point sun, int season, int[] found) {
+        if (isBelowHorizon(sun)) {
+            return 0;
+        }
+        int n = along(place, NO_SIZE, sun, found);
+        return through(place[0], place[1], place[2], sun, season, found, n, 0);
+    }
+
+    private static List<Point> sky() {
+        List<Point> directions = new ArrayList<>();
         for (int ring = 0; ring < RINGS; ring++) {
             double altitude = StrictMath.asin(Math.sqrt((ring + 0.5) / RINGS));
             for (int sector = 0; sector < SECTORS; sector++) {
                 double azimuth = 2 * Math.PI * (sector + (ring % 2) / 2.0) / SECTORS;
                 double level = StrictMath.cos(altitude);
-                Point towards = new Point(
-                        level * StrictMath.sin(azimuth), level * StrictMath.cos(azimuth), StrictMath.sin(altitude));
-                sum += beam(x, y, z, towards, season);
+                directions.add(new Point(
+                        level * StrictMath.sin(azimuth), level * StrictMath.cos(azimuth), StrictMath.sin(altitude)));
             }
         }
-        return sum / (RINGS * SECTORS);
+        return List.copyOf(directions);
     }
 
     /** Whether the land around hides a direction. */
@@ -109,14 +125,30 @@ public final class ShadeScene {
 
     /** All casters that a bundle of rays towards the sun may meet. */
     int along(double[] middle, double[] half, Point sun, int[] found) {
-        return boxes.along(middle, half, sun.xM(), sun.yM(), sun.zM(), found);
+        int n = boxes.along(middle, half, sun.xM(), sun.yM(), sun.zM(), found);
+        opaqueFirst(found, n);
+        return n;
+    }
+
+    private void opaqueFirst(int[] found, int n) {
+        int done = 0;
+        for (int i = 0; i < n; i++) {
+            if (found[i] < opaque) {
+                int moved = found[done];
+                found[done++] = found[i];
+                found[i] = moved;
+            }
+        }
     }
 
     /** The beam at a point, past some casters; anything up to a limit that settles the question may come back. */
     double through(double x, double y, double z, Point sun, int season, int[] found, int n, double enough) {
+        double dx = sun.xM();
+        double dy = sun.yM();
+        double dz = sun.zM();
         double beam = 1;
         for (int i = 0; i < n && beam > enough; i++) {
-            beam *= casters[found[i]].through(x, y, z, sun.xM(), sun.yM(), sun.zM(), season);
+            beam *= casters[found[i]].through(x, y, z, dx, dy, dz, season);
         }
         return beam;
     }

@@ -55,6 +55,11 @@ final class Sheet implements Caster {
     }
 
     @Override
+    public boolean isOpaque() {
+        return transmittance == 0;
+    }
+
+    @Override
     public double through(double x, double y, double z, double dx, double dy, double dz, int season) {
         double slant = nx * dx + ny * dy + nz * dz;
         double t = (offset - nx * x - ny * y - nz * z) / slant;
