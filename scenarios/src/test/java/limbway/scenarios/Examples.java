@@ -14,7 +14,8 @@ import static org.junit.jupiter.api.Assertions.fail;
 final class Examples {
 
     static final Path FOLDER = Path.of("examples");
-    static final List<String> ALL = List.of("yard.yaml", "forest.yaml", "moat-and-cage.yaml", "a-dozen-faults.yaml");
+    static final List<String> ALL =
+            List.of("yard.yaml", "forest.yaml", "moat-and-cage.yaml", "shade-yard.yaml", "a-dozen-faults.yaml");
 
     private Examples() {}
 

@@ -9,6 +9,7 @@ import java.util.List;
  *
  * @param risesM heights of the roof above the deck [m], rising, each above 0
  * @param gridM every edge lies a whole number of these from the first corner of the deck [m], above 0
+ * @param shortestSideM no side is shorter [m]: a lath is no roof
  * @param longestSideM no side is longer [m]
  * @param overhangM how far a roof without screens may reach beyond the deck on each side [m], 0 or more
  * @param screenedOverhangM how far a roof with screens may [m], 0 or more
@@ -17,6 +18,7 @@ import java.util.List;
 public record RoofFamily(
         List<Double> risesM,
         double gridM,
+        double shortestSideM,
         double longestSideM,
         double overhangM,
         double screenedOverhangM,
@@ -36,9 +38,10 @@ public record RoofFamily(
             }
             before = rise;
         }
-        if (!(gridM > 0 && longestSideM >= gridM)) {
-            throw new IllegalArgumentException("roofs: gridM = " + gridM + ", longestSideM = " + longestSideM
-                    + ", allowed 0 < gridM <= longestSideM");
+        if (!(gridM > 0 && shortestSideM >= gridM && longestSideM >= shortestSideM)) {
+            throw new IllegalArgumentException("roofs: gridM = " + gridM + ", shortestSideM = " + shortestSideM
+                    + ", longestSideM = " + longestSideM
+                    + ", allowed 0 < gridM <= shortestSideM <= longestSideM");
         }
         if (!(overhangM >= 0 && screenedOverhangM >= 0)) {
             throw new IllegalArgumentException("roofs: overhangM = " + overhangM + ", screenedOverhangM = "
@@ -50,14 +53,19 @@ public record RoofFamily(
     }
 
     /**
-     * Roofs that a small crew can put up: 1.8, 2.4 or 3.0 m above the deck, in steps of a quarter of a metre, sides up to
-     * 10 m, reaching up to 4 m beyond the deck; with up to three screens, then up to 1 m beyond it.
+     * Roofs that a small crew can put up: 1.8, 2.4 or 3.0 m above the deck, in steps of a quarter of a metre, sides from 1
+     * to 10 m, reaching up to 4 m beyond the deck; with up to three screens, then up to 1 m beyond it.
      *
      * @return the family
      * @source assumption: head-room for a standing ape below 1.8 m, and sizes of usual timber; no source
      */
     public static RoofFamily standard() {
-        return new RoofFamily(List.of(1.8, 2.4, 3.0), 0.25, 10, 4, 1, 3);
+        return new RoofFamily(List.of(1.8, 2.4, 3.0), 0.25, 1, 10, 4, 1, 3);
+    }
+
+    /** Steps of the shortest side. */
+    int fewestSteps() {
+        return (int) Math.ceil(shortestSideM / gridM - 1e-9);
     }
 
     int steps(double lengthM) {

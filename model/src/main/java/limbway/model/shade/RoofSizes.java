@@ -44,8 +44,8 @@ final class RoofSizes {
     }
 
     private void addSizes(List<Size> sizes, double rise, int screens) {
-        for (int stepsA = 1; stepsA <= mostA(); stepsA++) {
-            for (int stepsB = 1; stepsB <= mostB(); stepsB++) {
+        for (int stepsA = family.fewestSteps(); stepsA <= mostA(); stepsA++) {
+            for (int stepsB = family.fewestSteps(); stepsB <= mostB(); stepsB++) {
                 RoofPlan plan = plan(0, 0, new Size(stepsA, stepsB, rise, screens, 0));
                 sizes.add(new Size(stepsA, stepsB, rise, screens, plan.areaM2()));
             }

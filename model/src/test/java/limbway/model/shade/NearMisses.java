@@ -13,7 +13,7 @@ import limbway.model.enclosure.Platform;
  * <p>Only near misses tell: yards that break it for at most 100 hours of the year. The truth is every day at 5 minutes.
  * Answer and command: {@code docs/validation.md}. Give latitude and number of yards.
  */
-final class NearMisses {
+public final class NearMisses {
 
     private static final int MOST_BREACH_MIN = 100 * 60;
     /** Yards in breach this long by the hour are set aside before they are looked at by five minutes [min]. */

@@ -28,7 +28,7 @@ class RoofSearchTest {
 
     private static final ShadeCalendar HOURLY = new ShadeCalendar(2026, 60, ZoneOffset.ofHours(8));
     /** Small enough to try every roof by a whole audit. */
-    private static final RoofFamily SMALL = new RoofFamily(List.of(0.75, 1.25), 1, 4, 1, 0, 3);
+    private static final RoofFamily SMALL = new RoofFamily(List.of(0.75, 1.25), 1, 1, 4, 1, 0, 3);
 
     private static Cover roof(String id, double x0, double y0, double x1, double y1, double z) {
         return new Cover(
