@@ -8,7 +8,11 @@ import limbway.model.body.BodyCatalogue;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
 import limbway.model.parameter.Parameter;
+import limbway.model.parameter.Standing;
 import limbway.model.route.ChoiceSharpness;
+import limbway.model.shade.ShadeRule;
+import limbway.model.shade.ShadeSettings;
+import limbway.model.shade.ShadeYear;
 import limbway.reports.measure.ElevatedTime;
 import limbway.sim.animal.DaySettings;
 
@@ -30,6 +34,55 @@ final class UsedParameters {
         all.addAll(DaySettings.standard().parameters());
         all.add(ElevatedTime.parameter(thresholdM));
         return all;
+    }
+
+    /** Every number that takes part in a year of shade. */
+    static List<Parameter> ofShade(Question question, ShadeYear year) {
+        List<Parameter> all = new ArrayList<>(question.parametersOfScenario());
+        all.addAll(rule(year.rule()));
+        all.addAll(ShadeSettings.standard().parameters());
+        return all;
+    }
+
+    private static List<Parameter> rule(ShadeRule rule) {
+        String source = "common practice, no source; set on the command line";
+        return List.of(
+                new Parameter(
+                        "shade.at-least",
+                        "platforms that must lie in shade at once",
+                        "1",
+                        rule.atLeast(),
+                        1,
+                        5,
+                        Standing.ASSUMPTION,
+                        source),
+                new Parameter(
+                        "shade.shaded-share",
+                        "share of a platform that must lie in shade for it to count",
+                        "1",
+                        rule.leastShadedShare(),
+                        0.5,
+                        1,
+                        Standing.ASSUMPTION,
+                        source),
+                new Parameter(
+                        "shade.most-beam",
+                        "share of the direct sunlight that may reach a point in shade",
+                        "1",
+                        rule.mostBeam(),
+                        0.1,
+                        0.5,
+                        Standing.ASSUMPTION,
+                        source),
+                new Parameter(
+                        "shade.lowest-sun",
+                        "height of the sun above the level from which shade is asked for",
+                        "°",
+                        rule.lowestSunDeg(),
+                        0,
+                        10,
+                        Standing.ASSUMPTION,
+                        source));
     }
 
     /** Figures of bodies that are not in the group took no part. */

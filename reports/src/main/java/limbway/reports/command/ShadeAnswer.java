@@ -1,0 +1,81 @@
+package limbway.reports.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import limbway.model.shade.ShadeRule;
+import limbway.model.shade.ShadeYear;
+import limbway.reports.data.RunRecord;
+import limbway.reports.measure.PlatformShade;
+import limbway.reports.measure.ShadeByHour;
+import limbway.reports.page.ShadeReport;
+
+/** The machine-readable answer of a year of shade; times are standard time of the site. */
+final class ShadeAnswer {
+
+    private ShadeAnswer() {}
+
+    static Map<String, Object> of(ShadeReport report) {
+        ShadeYear year = report.year();
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put("scenario", report.info().scenario());
+        root.put("sha256", report.info().sha256Hex());
+        root.put("layout", report.info().layout());
+        root.put("year", year.calendar().year());
+        root.put("step_min", year.calendar().stepMin());
+        root.put("utc_offset", year.calendar().offset().getId());
+        root.put("rule", rule(year.rule()));
+        root.put("kept", report.isKept());
+        root.put("min_shaded", year.fewestShaded());
+        root.put("sun_minutes", year.sunMinutes());
+        root.put("breach_minutes", year.breachMinutes());
+        root.put("first_breach", year.firstBreach().map(Object::toString).orElse(null));
+        root.put("worst_day", year.worstDay().map(Object::toString).orElse(null));
+        root.put("worst_day_breach_minutes", report.hardest().breachMinutes());
+        root.put("hardest_day", report.hardest().date().toString());
+        root.put("sun_minutes_by_month", year.sunMinutesByMonth());
+        root.put("breach_minutes_by_month_and_hour", year.breachMinutesByMonthAndHour());
+        root.put("fewest_shaded_by_month_and_hour", fewest(report.hours()));
+        root.put(
+                "platforms",
+                report.platforms().stream().map(ShadeAnswer::platform).toList());
+        root.put("notes", report.info().notes());
+        root.put("limbway", report.info().limbwayVersion());
+        root.put("parameters", RunRecord.parameters(report.info().parameters()));
+        return root;
+    }
+
+    private static Map<String, Object> rule(ShadeRule rule) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("at_least", rule.atLeast());
+        object.put("shaded_share", rule.leastShadedShare());
+        object.put("most_beam", rule.mostBeam());
+        object.put("lowest_sun_deg", rule.lowestSunDeg());
+        return object;
+    }
+
+    private static List<List<Integer>> fewest(ShadeByHour hours) {
+        List<List<Integer>> months = new ArrayList<>();
+        for (int month = 0; month < ShadeByHour.MONTHS; month++) {
+            List<Integer> row = new ArrayList<>();
+            for (int hour = 0; hour < ShadeByHour.HOURS; hour++) {
+                var fewest = hours.fewest(month, hour);
+                row.add(fewest.isPresent() ? (Integer) fewest.getAsInt() : null);
+            }
+            months.add(row);
+        }
+        return months;
+    }
+
+    private static Map<String, Object> platform(PlatformShade platform) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("name", platform.platform());
+        object.put("shaded_minutes", platform.shadedMinutes());
+        object.put("shaded_share", platform.share());
+        object.put("shaded_minutes_by_month", platform.shadedMinutesByMonth());
+        object.put("breach_minutes_ended_if_always_shaded", platform.mendedMinutes());
+        return object;
+    }
+}

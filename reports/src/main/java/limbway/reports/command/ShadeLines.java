@@ -1,0 +1,101 @@
+package limbway.reports.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+import limbway.model.shade.ShadeYear;
+import limbway.reports.measure.PlatformShade;
+import limbway.reports.measure.ShadeByHour;
+import limbway.reports.page.ShadeReport;
+import limbway.reports.words.Figures;
+import limbway.reports.words.Hours;
+import limbway.reports.words.ShadeText;
+
+/** The answer of a year of shade as lines of a terminal. */
+final class ShadeLines {
+
+    private static final int MOST_PLATFORMS = 20;
+    private static final int NAME_WIDTH = 24;
+
+    private final ShadeReport report;
+    private final List<String> lines = new ArrayList<>();
+
+    private ShadeLines(ShadeReport report) {
+        this.report = report;
+    }
+
+    static List<String> of(ShadeReport report) {
+        ShadeLines lines = new ShadeLines(report);
+        lines.verdict();
+        lines.table();
+        lines.platforms();
+        lines.lines.add(ShadeText.standardTime(report.year().calendar()));
+        return lines.lines;
+    }
+
+    private void verdict() {
+        ShadeYear year = report.year();
+        lines.add(report.info().layout() + ": the shade rule is " + ShadeText.verdict(year));
+        lines.add("  asked: " + ShadeText.rule(year.rule()));
+        if (!report.isKept()) {
+            lines.add("  broken " + ShadeText.when(year));
+        } else if (report.hasSun()) {
+            lines.add("  hardest day: " + Hours.day(report.hardest().date()) + ", with "
+                    + report.hardest().fewest() + " in shade at once for "
+                    + Hours.text(report.hardest().fewestMinutes()));
+        }
+    }
+
+    private void table() {
+        if (report.isKept()) {
+            return;
+        }
+        lines.add("minutes with too few in shade, by month and hour (. none; empty: no sun to count):");
+        StringBuilder head = new StringBuilder("       ");
+        for (int month = 0; month < ShadeByHour.MONTHS; month++) {
+            head.append("   ").append(ShadeText.MONTHS.get(month));
+        }
+        lines.add(head.toString());
+        int[] hours = report.hours().hoursInBreach();
+        for (int hour = hours[0]; hour <= hours[hours.length - 1]; hour++) {
+            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "  %02d:00", hour));
+            for (int month = 0; month < ShadeByHour.MONTHS; month++) {
+                row.append(String.format(Locale.ROOT, "%6s", cell(month, hour)));
+            }
+            lines.add(row.toString().stripTrailing());
+        }
+    }
+
+    private String cell(int month, int hour) {
+        int breach = report.hours().breachMinutes(month, hour);
+        return breach > 0 ? Integer.toString(breach) : report.hours().sunMinutes(month, hour) > 0 ? "." : "";
+    }
+
+    private void platforms() {
+        if (report.platforms().isEmpty()) {
+            lines.add("there is no platform in this layout");
+            return;
+        }
+        lines.add("platforms, time in shade while the sun is up"
+                + (report.isKept() ? ":" : "; how much of the breach would end if this one always lay in shade:"));
+        int shown = Math.min(MOST_PLATFORMS, report.platforms().size());
+        for (PlatformShade platform : report.platforms().subList(0, shown)) {
+            String line = String.format(
+                    Locale.ROOT,
+                    "  %-" + NAME_WIDTH + "s %8s h %6s",
+                    platform.platform(),
+                    Figures.decimals(platform.shadedMinutes() / 60.0, 0),
+                    Figures.percent(platform.share()));
+            lines.add(report.isKept() ? line : line + "   " + mended(platform));
+        }
+        if (shown < report.platforms().size()) {
+            lines.add("  and " + (report.platforms().size() - shown) + " more; --json tells all");
+        }
+    }
+
+    private String mended(PlatformShade platform) {
+        return Hours.text(platform.mendedMinutes()) + " ("
+                + Figures.percent((double) platform.mendedMinutes() / report.year().breachMinutes()) + ")";
+    }
+}

@@ -1,0 +1,74 @@
+package limbway.reports.page;
+
+import java.util.List;
+
+import limbway.model.enclosure.Enclosure;
+import limbway.model.shade.ShadeYear;
+import limbway.reports.data.ShadeInfo;
+import limbway.reports.measure.DayShade;
+import limbway.reports.measure.PlatformShade;
+import limbway.reports.measure.ShadeByHour;
+import limbway.reports.measure.ShadeMap;
+import limbway.reports.measure.SkyPatch;
+import limbway.reports.measure.SunPath;
+
+/**
+ * Everything that is told of a year of shade.
+ *
+ * @param info how it was looked at
+ * @param enclosure what stands there
+ * @param year which platforms lay in shade when
+ * @param hours the same by month and hour
+ * @param platforms the same by platform
+ * @param hardest the day that is hardest to pass in shade
+ */
+public record ShadeReport(
+        ShadeInfo info,
+        Enclosure enclosure,
+        ShadeYear year,
+        ShadeByHour hours,
+        List<PlatformShade> platforms,
+        DayShade hardest) {
+
+    /** Keeps a copy of the list. */
+    public ShadeReport {
+        platforms = List.copyOf(platforms);
+    }
+
+    /**
+     * Gathers what a year says of itself.
+     *
+     * @param info how it was looked at
+     * @param enclosure what stands there
+     * @param year which platforms lay in shade when
+     * @return the report
+     */
+    public static ShadeReport of(ShadeInfo info, Enclosure enclosure, ShadeYear year) {
+        return new ShadeReport(
+                info,
+                enclosure,
+                year,
+                ShadeByHour.of(year),
+                PlatformShade.of(year),
+                DayShade.hardest(DayShade.of(year)));
+    }
+
+    /**
+     * Whether the rule is kept at every moment.
+     *
+     * @return true without a breach
+     */
+    public boolean isKept() {
+        return year.breachMinutes() == 0;
+    }
+
+    /**
+     * Whether shade is asked for at any moment.
+     *
+     * @return false where the sun never stands high enough
+     */
+    public boolean hasSun() {
+        return year.sunMinutes() > 0;
+    }
+
+}
