@@ -77,7 +77,7 @@ class CageMistakesTest {
                         cage.yaml:14:27: corners of net "slope" do not lie in one plane
                           found    a corner 0.085 m from the plane of all
                           allowed  at most 0.01 m
-                          mend     correct a corner, or divide the panel into triangles
+                          mend     correct a corner, or divide it into triangles
                         """),
                 Arguments.of("[[0, 6, 0], [3, 6, 0], [3, 9, 3], [0, 9, 3]]", "[[0, 6, 0], [0, 7, 1], [0, 8, 2]]", """
                         cage.yaml:14:27: corners of net "slope" span no area
@@ -270,7 +270,7 @@ class CageMistakesTest {
                 Arguments.of("[{add: {meshes: m, from: [1, 1], to: [2, 1], top: 1}}]", """
                         cage.yaml:36:35: this entry of add does not say what it is, in variant "other"
                           found    meshes, from, to, top
-                          allowed  one of the keys pole, beam, rope, trunk, platform, branch, ladder, hammock, food, water, shade, nest and 8 more
+                          allowed  one of the keys pole, beam, rope, trunk, platform, branch, ladder, hammock, food, water, shade, nest and 12 more
                           mend     did you mean "mesh"?
                         """));
     }

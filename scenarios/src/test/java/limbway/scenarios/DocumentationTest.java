@@ -93,6 +93,10 @@ class DocumentationTest {
                           - {strand: hot, line: [[26, 16, 2.2], [29, 16, 2.2]]}
                         doors:
                           - {door: way-in, in: hut, from: [26, 16], to: [27, 16], open: always}
+                        covers:
+                          - {sail: awning, over: deck-1, size: [2, 2], rise: 2, transmittance: 0.2}
+                        neighbours:
+                          - {building: barn, outline: [[-9, 0], [-4, 0], [-4, 9]], top: 6}
                         bodies:
                           - {body: own, like: juvenile}
                         supports:
@@ -130,6 +134,18 @@ class DocumentationTest {
         assertEquals(2, tried);
     }
 
+    @Test
+    void theExamplesOfSitesAreUnderstood() {
+        Matcher sites = Pattern.compile("`(site: \\{.*?\\})`").matcher(text);
+        String site = SmallYard.TEXT.lines().skip(1).findFirst().orElseThrow();
+        int tried = 0;
+        while (sites.find()) {
+            Examples.sound(SmallYard.with(site, sites.group(1)));
+            tried++;
+        }
+        assertEquals(3, tried);
+    }
+
     private static String listOf(String kind, String rest) {
         return switch (kind) {
             case "pole", "beam", "rope", "trunk", "platform", "branch", "ladder", "hammock" -> "supports";
@@ -137,6 +153,8 @@ class DocumentationTest {
             case "wall", "glass" -> "barriers";
             case "strand", "planting" -> "hot-wires";
             case "door" -> "doors";
+            case "roof", "sail" -> "covers";
+            case "building", "tree" -> "neighbours";
             case "water" -> rest.contains("outline") ? "barriers" : "resources";
             case "food", "shade", "nest", "retreat" -> "resources";
             case "body" -> rest.contains("count") ? "animals" : "bodies";

@@ -60,7 +60,8 @@ class SchemaTest {
     }
 
     @Test
-    void theSmallYardAndTheSmallCageAreValid() {
+    void theSmallScenariosAreValid() {
+        assertEquals(List.of(), errors(SmallShade.TEXT));
         assertEquals(List.of(), errors(SmallYard.TEXT));
         assertEquals(List.of(), errors(SmallCage.TEXT));
     }
@@ -204,6 +205,31 @@ class SchemaTest {
             })
     void mistakesOfStructureInACageAreFoundByBoth(String piece, String by) {
         isFoundByBoth(SmallCage.TEXT, piece, by);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "', transmittance: 20 %' | ''",
+                "transmittance: 20 % | transmittance: 20",
+                "transmittance: 20 % | transmittance: 120 %",
+                "rise: 2.2 | 'rise: 2.2, transmittance: 0.3'",
+                "rise: 2.2 | height: 2.2",
+                "', rise: 2.2' | ''",
+                "'shift: [0.5, -0.5]' | shift: 0.5",
+                "height: 3.5 | 'height: 3.5, size: [2, 2]'",
+                "'leaves: {from: \"04-15\", to: \"10-31\"}' | leaves: summer",
+                "to: \"10-31\" | to: October",
+                "'crown-radius: 2, crown-base: 2, ' | ''",
+                "leaf-area-index: 5 | leaf-area-index: 50",
+                "top: 150 | top: 1500",
+                "', crown-base: 3}' | '}'",
+                "changes: [] | 'changes: [{alter: oak, leaves: {from: \"04-15\"}}]'",
+                "changes: [] | 'changes: [{add: {sail: s, over: deck, size: [1, 1], rise: 1}}]'"
+            })
+    void mistakesOfStructureInShadeAreFoundByBoth(String piece, String by) {
+        isFoundByBoth(SmallShade.TEXT, piece, by);
     }
 
     private static List<String> keysOf(JsonNode object) {

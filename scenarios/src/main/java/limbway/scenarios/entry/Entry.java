@@ -3,7 +3,15 @@ package limbway.scenarios.entry;
 import limbway.scenarios.problem.Place;
 
 /** Something with a name that stands in a layout, as declared; names of other entries are not yet looked up. */
-public sealed interface Entry permits SupportEntry, ResourceEntry, PanelEntry, BarrierEntry, HotWireEntry, DoorEntry {
+public sealed interface Entry
+        permits SupportEntry,
+                ResourceEntry,
+                PanelEntry,
+                BarrierEntry,
+                HotWireEntry,
+                DoorEntry,
+                CoverEntry,
+                NeighbourEntry {
 
     /**
      * Its name.

@@ -14,6 +14,8 @@ public final class EntryReader {
     private final BarrierReader barriers;
     private final HotWireReader hotWires;
     private final DoorReader doors;
+    private final CoverReader covers;
+    private final NeighbourReader neighbours;
 
     /**
      * A reader of entries.
@@ -27,6 +29,8 @@ public final class EntryReader {
         this.barriers = new BarrierReader(problems);
         this.hotWires = new HotWireReader(problems);
         this.doors = new DoorReader(problems);
+        this.covers = new CoverReader(problems);
+        this.neighbours = new NeighbourReader(problems);
     }
 
     /**
@@ -45,6 +49,8 @@ public final class EntryReader {
             case BARRIERS -> barriers.read(node, form);
             case HOT_WIRES -> hotWires.read(node, form);
             case DOORS -> doors.read(node);
+            case COVERS -> covers.read(node, form);
+            case NEIGHBOURS -> neighbours.read(node, form);
         };
     }
 }

@@ -26,21 +26,40 @@ final class FacetReader {
 
     private final Problems problems;
     private final PointsReader points;
+    private final OutlineReader outlines;
 
     FacetReader(Problems problems) {
         this.problems = problems;
         this.points = new PointsReader(problems);
+        this.outlines = new OutlineReader(problems);
+    }
+
+    /** The shape of an entry that states its corners, or empty after a problem. */
+    Optional<List<Point>> byCorners(Fields fields) {
+        return fields.read("corners", node -> corners(node, "corners of " + fields.what()));
+    }
+
+    /** The shape of an entry that states its outline and one height, or empty after a problem. */
+    Optional<List<Point>> level(Fields fields) {
+        fields.require("height", "4.0");
+        double heightM = fields.number(Quantity.HEIGHT);
+        String what = "corners of " + fields.what();
+        return fields.read("outline", node -> outlines.read(node, "outline of " + fields.what())
+                .map(edge -> edge.corners().stream()
+                        .map(corner -> corner.atHeight(heightM))
+                        .toList())
+                .filter(corners -> isFlat(node, what, corners)));
     }
 
     /** Corners that span a plane and lie in it, or empty after a problem. */
-    Optional<List<Point>> corners(Node node, String what) {
+    private Optional<List<Point>> corners(Node node, String what) {
         return points.read(node, what, CORNERS)
                 .map(rows -> OutlineReader.withoutClosingCorner(PointsReader.inSpace(rows)))
                 .filter(corners -> isFlat(node, what, corners));
     }
 
     /** Whether corners span a plane and lie in it; otherwise a problem is added. */
-    boolean isFlat(Node node, String what, List<Point> corners) {
+    private boolean isFlat(Node node, String what, List<Point> corners) {
         Point normal = corners.size() < 3 ? new Point(0, 0, 0) : doubleArea(corners);
         if (normal.lengthM() < 2 * LEAST_AREA_M2) {
             problems.add(Problem.at(node.place(), what + " span no area")
@@ -53,7 +72,7 @@ final class FacetReader {
             problems.add(Problem.at(node.place(), what + " do not lie in one plane")
                     .found("a corner " + Wording.measure(Math.rint(offM * 1000) / 1000, "m") + " from the plane of all")
                     .allowed("at most " + Wording.measure(Facet.FLATNESS_M, "m"))
-                    .mend("correct a corner, or divide the panel into triangles"));
+                    .mend("correct a corner, or divide it into triangles"));
             return false;
         }
         if (!new IsValidOp(new GeometryFactory().createPolygon(flattened(corners, normal))).isValid()) {

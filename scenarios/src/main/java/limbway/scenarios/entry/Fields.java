@@ -155,6 +155,20 @@ public final class Fields {
     }
 
     /**
+     * The share of a quantity's own key, as a part of one.
+     *
+     * @param quantity a plain number from 0 to 1
+     * @return the share, or a stand-in
+     */
+    double share(Quantity quantity) {
+        Optional<Node> value = find(quantity.key());
+        return value.isEmpty()
+                ? quantity.least()
+                : noted(values.share(value.get(), quantity, quantity.key() + " of " + what))
+                        .orElse(quantity.least());
+    }
+
+    /**
      * The whole number of a quantity's own key.
      *
      * @param quantity what to read

@@ -13,9 +13,19 @@ public enum Form {
     /** The scenario as a whole. */
     SCENARIO(
             List.of("title", "site", "ground", "resources", "animals", "keepers"),
-            List.of("supports", "panels", "barriers", "hot-wires", "doors", "survey", "bodies", "variants")),
+            List.of(
+                    "supports",
+                    "panels",
+                    "barriers",
+                    "hot-wires",
+                    "doors",
+                    "covers",
+                    "neighbours",
+                    "survey",
+                    "bodies",
+                    "variants")),
     /** Where on Earth. */
-    SITE(List.of("latitude", "longitude", "time-zone"), List.of()),
+    SITE(List.of("latitude", "longitude", "time-zone"), List.of("elevation", "horizon")),
     /** What can be walked on. */
     GROUND(List.of("outline"), List.of("surface", "obstacles", "heights")),
     /** Heights of the ground. */
@@ -43,7 +53,18 @@ public enum Form {
     /** The stem of a tree. */
     TRUNK(
             List.of("trunk", "at", "height", "diameter"),
-            List.of("crown-radius", "crown-base", "tip-diameter", "material", "stiffness", "bears", "sways")),
+            List.of(
+                    "crown-radius",
+                    "crown-base",
+                    "leaf-area-index",
+                    "leaves",
+                    "tip-diameter",
+                    "material",
+                    "stiffness",
+                    "bears",
+                    "sways")),
+    /** When a tree carries leaves. */
+    LEAVES(List.of("from", "to"), List.of()),
     /** A deck. */
     PLATFORM(List.of("platform"), List.of("on", "at", "size", "turn", "outline", "height", "bears")),
     /** Webbing or net to lie in. */
@@ -68,6 +89,14 @@ public enum Form {
     PLANTING(List.of("planting", "outline", "top"), List.of("bottom", "clearance")),
     /** An opening in a panel or wall. */
     DOOR(List.of("door", "in", "from", "to", "open"), List.of("sill", "height")),
+    /** A solid roof. */
+    ROOF(List.of("roof"), List.of("corners", "outline", "height", "over", "size", "rise", "shift")),
+    /** Cloth or slats that give shade. */
+    SAIL(List.of("sail", "transmittance"), List.of("corners", "outline", "height", "over", "size", "rise", "shift")),
+    /** A solid block that casts a shadow. */
+    BUILDING(List.of("building", "outline", "top"), List.of("bottom")),
+    /** A tree that no animal can come to. */
+    TREE(List.of("tree", "at", "height", "crown-radius", "crown-base"), List.of("leaf-area-index", "leaves")),
     /** A feeder. */
     FOOD(List.of("food"), List.of("at", "on", "portions")),
     /** A drinker. */
@@ -106,7 +135,9 @@ public enum Form {
     /** A change: something stands elsewhere. */
     MOVE(
             List.of("move"),
-            List.of("at", "on", "from", "to", "outline", "height", "corners", "line", "bottom", "top", "in", "sill")),
+            List.of(
+                    "at", "on", "from", "to", "outline", "height", "corners", "line", "bottom", "top", "in", "sill",
+                    "over", "size", "rise", "shift")),
     /** A change: something is not there. */
     REMOVE(List.of("remove"), List.of()),
     /** A change: something more is there. */
@@ -127,8 +158,12 @@ public enum Form {
                     "sways",
                     "crown-radius",
                     "crown-base",
+                    "leaf-area-index",
+                    "leaves",
                     "size",
                     "turn",
+                    "rise",
+                    "transmittance",
                     "portions",
                     "bottom",
                     "top",
@@ -170,6 +205,12 @@ public enum Form {
 
     /** Kinds of entries under {@code doors}. */
     public static final List<Form> DOORS = List.of(DOOR);
+
+    /** Kinds of entries under {@code covers}. */
+    public static final List<Form> COVERS = List.of(ROOF, SAIL);
+
+    /** Kinds of entries under {@code neighbours}. */
+    public static final List<Form> NEIGHBOURS = List.of(BUILDING, TREE);
 
     /** Kinds of entries under {@code resources}. */
     public static final List<Form> RESOURCES = List.of(FOOD, WATER, SHADE, NEST, RETREAT);
@@ -221,7 +262,11 @@ public enum Form {
      * @return an example where the key alone would not say enough, or three dots
      */
     String example(String key) {
-        return this == DOOR && key.equals("open") ? "[\"08:00-16:00\"], or always, or never" : "...";
+        return switch (key) {
+            case "open" -> "[\"08:00-16:00\"], or always, or never";
+            case "transmittance" -> "0.2 (cloth sold as 80 % shade; dense cloth 0.05, open net 0.5)";
+            default -> "...";
+        };
     }
 
     /**

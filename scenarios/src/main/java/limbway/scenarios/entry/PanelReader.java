@@ -30,13 +30,11 @@ final class PanelReader {
     private static final double NARROWEST_M = 0.05;
 
     private final Problems problems;
-    private final OutlineReader outlines;
     private final FacetReader facets;
     private final PointsReader points;
 
     PanelReader(Problems problems) {
         this.problems = problems;
-        this.outlines = new OutlineReader(problems);
         this.facets = new FacetReader(problems);
         this.points = new PointsReader(problems);
     }
@@ -79,21 +77,12 @@ final class PanelReader {
 
     private Optional<ByCorners> byCorners(Fields fields) {
         fields.refuse(List.of("to", "bottom", "top", "height"), "where the corners are given");
-        return fields.read("corners", node -> facets.corners(node, "corners of " + fields.what()))
-                .map(ByCorners::new);
+        return facets.byCorners(fields).map(ByCorners::new);
     }
 
     private Optional<ByCorners> level(Fields fields) {
         fields.refuse(List.of("to", "bottom", "top"), "where the outline is given");
-        fields.require("height", "4.0");
-        double heightM = fields.number(Quantity.HEIGHT);
-        String what = "corners of " + fields.what();
-        return fields.read("outline", node -> outlines.read(node, "outline of " + fields.what())
-                .map(edge -> edge.corners().stream()
-                        .map(corner -> corner.atHeight(heightM))
-                        .toList())
-                .filter(corners -> facets.isFlat(node, what, corners))
-                .map(ByCorners::new));
+        return facets.level(fields).map(ByCorners::new);
     }
 
     private Optional<Upright> upright(Fields fields) {

@@ -17,6 +17,12 @@ public enum Quantity {
     LATITUDE("latitude", "degrees", -90, 90, -90, 90),
     /** Degrees east. */
     LONGITUDE("longitude", "degrees", -180, 180, -180, 180),
+    /** Height of a site above the sea. */
+    SITE_ELEVATION("elevation", "m", -450, 6000, -30, 3000),
+    /** Compass direction of a mark of the horizon, 90 is east. */
+    AZIMUTH("azimuth", "degrees", 0, 360, 0, 360),
+    /** Height of the horizon before the sky. */
+    ALTITUDE("altitude", "degrees", -10, 80, 0, 45),
     /** Position in plan. */
     POSITION("position", "m", -2000, 2000, -200, 200),
     /** Height of a point above the ground. */
@@ -49,6 +55,16 @@ public enum Quantity {
     CROWN_RADIUS("crown-radius", "m", 0.2, 30, 0.5, 12),
     /** Height of the lowest branches. */
     CROWN_BASE("crown-base", "m", 0, 95, 0.5, 40),
+    /** Area of leaves above each square metre of ground below a crown. */
+    LEAF_AREA_INDEX("leaf-area-index", "", 0.1, 12, 1, 8),
+    /** Part of the direct sunlight that passes through a sail. */
+    TRANSMITTANCE("transmittance", "", 0, 0.95, 0.05, 0.6),
+    /** Height of a roof above the deck below it. */
+    RISE("rise", "m", 0.3, 30, 1, 6),
+    /** How far a roof lies beside the deck below it. */
+    SHIFT("shift", "m", -30, 30, -5, 5),
+    /** Height of the top of a building. */
+    BUILDING_TOP("top", "m", 0.3, 400, 2, 60),
     /** Clear width of an opening of a mesh or net. */
     OPENING("opening", "m", 0.005, 0.5, 0.01, 0.3),
     /** Thickness of the wire or rope of a panel. */

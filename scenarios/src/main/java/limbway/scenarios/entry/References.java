@@ -58,14 +58,17 @@ public final class References {
      * Everything that must be there for an entry to be there.
      *
      * @param entry any entry of a layout
-     * @return names of supports and platforms that carry it, and of the panel or wall that it opens
+     * @return names of supports and platforms that carry it, of the panel or wall that it opens, and of the
+     *     deck that it lies over
      */
     public static List<String> needed(MappingNode entry) {
         List<String> names = new ArrayList<>();
         in(entry).values().forEach(words -> names.add(words.id()));
-        entry.find("in")
-                .filter(ScalarNode.class::isInstance)
-                .ifPresent(node -> names.add(((ScalarNode) node).text().strip()));
+        for (String key : List.of("in", "over")) {
+            entry.find(key)
+                    .filter(ScalarNode.class::isInstance)
+                    .ifPresent(node -> names.add(((ScalarNode) node).text().strip()));
+        }
         return names;
     }
 }

@@ -17,7 +17,11 @@ public enum Section {
     /** Live strands and planting behind them. */
     HOT_WIRES("hot-wires", Form.HOT_WIRES, 200),
     /** Openings in panels and walls. */
-    DOORS("doors", Form.DOORS, 100);
+    DOORS("doors", Form.DOORS, 100),
+    /** Roofs and sails that give shade. */
+    COVERS("covers", Form.COVERS, 500),
+    /** Buildings and trees that matter for their shade alone. */
+    NEIGHBOURS("neighbours", Form.NEIGHBOURS, 500);
 
     private final String key;
     private final List<Form> forms;

@@ -1,25 +1,22 @@
 package limbway.scenarios.entry;
 
 import java.time.DateTimeException;
-import java.time.Instant;
 import java.time.ZoneId;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 
+import limbway.model.enclosure.Horizon;
 import limbway.model.enclosure.Site;
 import limbway.scenarios.format.MappingNode;
+import limbway.scenarios.format.NumberText;
+import limbway.scenarios.format.ScalarNode;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 import limbway.scenarios.problem.Wording;
 
 /** Reads the entry {@code site}. */
 public final class SiteReader {
-
-    /** Clocks by law and by the sun differ by up to three and a half hours on inhabited land. */
-    private static final double MOST_HOURS_OFF = 4;
-
-    private static final Instant ANY_MOMENT = Instant.parse("2026-01-01T00:00:00Z");
 
     private final Problems problems;
 
@@ -40,37 +37,77 @@ public final class SiteReader {
      */
     public Optional<Site> read(MappingNode node) {
         Fields fields = Fields.of(node, Form.SITE, problems);
-        double latitudeDeg = fields.number(Quantity.LATITUDE);
-        double longitudeDeg = fields.number(Quantity.LONGITUDE);
-        String name = fields.words("time-zone", "a name such as Asia/Kuching or UTC", "UTC");
-        ZoneId zone = zone(name).orElse(null);
-        if (zone == null) {
-            fields.fault(Problem.at(
-                            fields.find("time-zone").orElse(node).place(), "unknown time zone " + Wording.quote(name))
-                    .allowed("a name of the IANA time zone list, for example Asia/Kuching")
-                    .mend(problems.didYouMean(name, new TreeSet<>(ZoneId.getAvailableZoneIds()), "")));
+        Optional<ZoneId> zone = zone(fields);
+        double elevationM = fields.number("elevation", Quantity.SITE_ELEVATION).orElse(0);
+        Optional<Horizon> horizon = fields.read("horizon", new HorizonReader(problems)::read);
+        OptionalDouble latitudeDeg = OptionalDouble.empty();
+        OptionalDouble longitudeDeg = OptionalDouble.empty();
+        if (!areSwappedByRange(fields)) {
+            latitudeDeg = fields.number("latitude", Quantity.LATITUDE);
+            longitudeDeg = fields.number("longitude", Quantity.LONGITUDE);
         }
-        return fields.build(() -> new Site(latitudeDeg, longitudeDeg, zone));
+        if (zone.isEmpty() || latitudeDeg.isEmpty() || longitudeDeg.isEmpty()) {
+            return Optional.empty();
+        }
+        ZoneFit fit = new ZoneFit(latitudeDeg.getAsDouble(), longitudeDeg.getAsDouble(), zone.get());
+        fit.slip(
+                        fields.find("latitude").orElseThrow().place(),
+                        fields.find("time-zone").orElseThrow().place())
+                .ifPresent(fields::fault);
+        return fields.build(() ->
+                new Site(fit.latitudeDeg(), fit.longitudeDeg(), fit.zone(), elevationM, horizon.orElse(Horizon.LEVEL)));
+    }
+
+    /** A latitude that can only be a longitude, beside a longitude that can be a latitude. */
+    private boolean areSwappedByRange(Fields fields) {
+        OptionalDouble latitudeDeg = plain(fields, "latitude");
+        OptionalDouble longitudeDeg = plain(fields, "longitude");
+        if (latitudeDeg.isEmpty()
+                || longitudeDeg.isEmpty()
+                || Quantity.LATITUDE.allows(latitudeDeg.getAsDouble())
+                || !Quantity.LONGITUDE.allows(latitudeDeg.getAsDouble())
+                || !Quantity.LATITUDE.allows(longitudeDeg.getAsDouble())) {
+            return false;
+        }
+        fields.fault(ZoneFit.swapped(
+                        fields.find("latitude").orElseThrow().place(),
+                        "latitude and longitude are swapped",
+                        latitudeDeg.getAsDouble(),
+                        longitudeDeg.getAsDouble())
+                .allowed("latitude " + Quantity.LATITUDE.range() + ", longitude " + Quantity.LONGITUDE.range()));
+        return true;
+    }
+
+    private static OptionalDouble plain(Fields fields, String key) {
+        Optional<NumberText> number = fields.find(key)
+                .filter(ScalarNode.class::isInstance)
+                .flatMap(node -> NumberText.of(((ScalarNode) node).text()))
+                .filter(text -> Quantity.LATITUDE.isWrittenIn(text.unit()));
+        return number.isPresent() ? OptionalDouble.of(number.get().value()) : OptionalDouble.empty();
     }
 
     /**
-     * A remark on clocks that run far from the sun, which is more often a slip than meant.
+     * A remark on clocks that run far from the sun, where that may be meant.
      *
      * @param site the site
      * @return one sentence, or empty where the time zone fits the longitude
      */
     public static Optional<String> remark(Site site) {
-        double clockHours = site.zone().getRules().getStandardOffset(ANY_MOMENT).getTotalSeconds() / 3600.0;
-        double hours = Math.abs(Math.IEEEremainder(clockHours - site.longitudeDeg() / 15, 24));
-        return hours <= MOST_HOURS_OFF
-                ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "The clocks of time zone %s are %.1f hours from the sun at longitude %s: check the site, because the"
-                                + " animals wake and sleep by the sun and are fed by the clock.",
-                        site.zone(),
-                        hours,
-                        Wording.number(site.longitudeDeg())));
+        return new ZoneFit(site.latitudeDeg(), site.longitudeDeg(), site.zone()).remark();
+    }
+
+    private Optional<ZoneId> zone(Fields fields) {
+        return fields.read("time-zone", node -> new Values(problems)
+                .words(node, "time-zone of site", "a name such as Asia/Kuching or UTC")
+                .flatMap(name -> {
+                    Optional<ZoneId> zone = zone(name);
+                    if (zone.isEmpty()) {
+                        problems.add(Problem.at(node.place(), "unknown time zone " + Wording.quote(name))
+                                .allowed("a name of the IANA time zone list, for example Asia/Kuching")
+                                .mend(problems.didYouMean(name, new TreeSet<>(ZoneId.getAvailableZoneIds()), "")));
+                    }
+                    return zone;
+                }));
     }
 
     private static Optional<ZoneId> zone(String name) {

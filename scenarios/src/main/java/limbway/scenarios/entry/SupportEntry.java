@@ -3,6 +3,7 @@ package limbway.scenarios.entry;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import limbway.model.enclosure.Foliage;
 import limbway.model.enclosure.Material;
 import limbway.model.enclosure.PlatformKind;
 import limbway.model.enclosure.SupportKind;
@@ -65,8 +66,9 @@ public sealed interface SupportEntry extends Entry {
      *
      * @param radiusM radius [m]
      * @param baseM height of the lowest branches above the foot [m]
+     * @param foliage its leaves
      */
-    record CrownSize(double radiusM, double baseM) {}
+    record CrownSize(double radiusM, double baseM, Foliage foliage) {}
 
     /**
      * Anything between two places: a beam, a branch, a rope, a ladder.

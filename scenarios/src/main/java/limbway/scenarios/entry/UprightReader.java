@@ -12,7 +12,6 @@ import limbway.scenarios.entry.SupportEntry.Upright;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
-import limbway.scenarios.problem.Wording;
 
 /** Reads poles and trunks. */
 final class UprightReader {
@@ -22,11 +21,13 @@ final class UprightReader {
     private final Problems problems;
     private final PlaceReader places;
     private final Values values;
+    private final FoliageReader crowns;
 
     UprightReader(Problems problems) {
         this.problems = problems;
         this.places = new PlaceReader(problems);
         this.values = new Values(problems);
+        this.crowns = new FoliageReader(problems);
     }
 
     Optional<Upright> read(Fields fields, String id, SupportKind kind, Quantity thickness, Material usual) {
@@ -66,6 +67,7 @@ final class UprightReader {
         Optional<Node> radius = fields.find(Quantity.CROWN_RADIUS.key());
         Optional<Node> base = fields.find(Quantity.CROWN_BASE.key());
         if (radius.isEmpty() && base.isEmpty()) {
+            fields.refuse(FoliageReader.KEYS, "where there is no crown");
             return Optional.empty();
         }
         if (radius.isEmpty() || base.isEmpty()) {
@@ -75,13 +77,6 @@ final class UprightReader {
                     .mend("add " + missing + ": ..."));
             return Optional.empty();
         }
-        double radiusM = fields.number(Quantity.CROWN_RADIUS);
-        double baseM = fields.number(Quantity.CROWN_BASE);
-        if (baseM >= heightM) {
-            fields.fault(Problem.at(base.get().place(), "crown of " + fields.what() + " begins above its top")
-                    .found(Wording.measure(baseM, "m"))
-                    .allowed("below the height, " + Wording.measure(heightM, "m")));
-        }
-        return Optional.of(new CrownSize(radiusM, baseM));
+        return Optional.of(crowns.size(fields, heightM));
     }
 }

@@ -88,6 +88,33 @@ public final class Values {
     }
 
     /**
+     * A share, written as a part of one or as a percentage.
+     *
+     * @param node what the scenario says
+     * @param quantity a plain number from 0 to 1
+     * @param what what it is the share of, for messages
+     * @return the part of one, or empty if a problem was added
+     */
+    public OptionalDouble share(Node node, Quantity quantity, String what) {
+        Optional<NumberText> read = node instanceof ScalarNode scalar ? NumberText.of(scalar.text()) : Optional.empty();
+        boolean percent = read.isPresent() && read.get().unit().equals("%");
+        if (read.isEmpty() || !(percent || read.get().unit().isEmpty())) {
+            return number(node, quantity, what);
+        }
+        double share = percent ? read.get().value() / 100 : read.get().value();
+        if (quantity.allows(share)) {
+            return OptionalDouble.of(share);
+        }
+        boolean forgotten = !percent && share > 1 && quantity.allows(share / 100);
+        problems.add(Problem.at(node.place(), what + " is outside what is plausible")
+                .found(node.shown())
+                .allowed(quantity.range() + ", or " + Wording.number(quantity.least() * 100) + " % to "
+                        + Wording.number(quantity.most() * 100) + " %")
+                .mend(forgotten ? "did you mean " + Wording.number(share) + " %?" : "correct the number"));
+        return OptionalDouble.empty();
+    }
+
+    /**
      * A whole number.
      *
      * @param node what the scenario says

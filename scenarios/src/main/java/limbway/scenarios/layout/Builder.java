@@ -152,7 +152,8 @@ final class Builder {
                         foot,
                         size.radiusM(),
                         foot.zM() + size.baseM(),
-                        axis.end().zM()));
+                        axis.end().zM(),
+                        size.foliage()));
         return new Built.Member(pole, support, crown);
     }
 
@@ -164,6 +165,11 @@ final class Builder {
     }
 
     private Point placed(Coordinates words) {
+        return placed(words, terrain);
+    }
+
+    /** The point of some coordinates; without a height it lies on the ground. */
+    static Point placed(Coordinates words, Terrain terrain) {
         Point point = words.point();
         return words.onGround() ? point.atHeight(terrain.heightM(point.xM(), point.yM())) : point;
     }

@@ -10,6 +10,7 @@ import limbway.model.enclosure.Panel;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
+import limbway.scenarios.entry.CoverEntry;
 import limbway.scenarios.entry.PlaceWords;
 import limbway.scenarios.entry.ResourceEntry;
 import limbway.scenarios.entry.SupportEntry;
@@ -54,20 +55,22 @@ final class GroundRules {
         } else if (built instanceof Built.Deck deck && !hangsOnMisplaced(entry)) {
             for (Corner corner : deck.platform().outline().corners()) {
                 if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))
-                        || !isAbove(deck, corner)) {
+                        || !isAbove(
+                                deck.entry().place(),
+                                deck.entry().what(),
+                                corner.atHeight(deck.platform().zM()))) {
                     break;
                 }
             }
         }
     }
 
-    private boolean isAbove(Built.Deck deck, Corner corner) {
-        Point point = corner.atHeight(deck.platform().zM());
+    private boolean isAbove(Place place, String what, Point point) {
         double aboveM = surroundings.aboveGroundM(point);
         if (aboveM >= -Builder.ON_SLOPE_M) {
             return true;
         }
-        problems.add(Problem.at(deck.entry().place(), deck.entry().what() + " lies in the ground")
+        problems.add(Problem.at(place, what + " lies in the ground")
                 .found(Wording.measure(-aboveM, "m") + " below the ground at " + Builder.shown(point))
                 .mend("put it higher, or move it to where the ground is lower"));
         return false;
@@ -95,6 +98,11 @@ final class GroundRules {
         }
     }
 
+    /** Whether a point lies within the outline of the ground, in plan. */
+    boolean isWithin(Point point) {
+        return surroundings.isWithin(point);
+    }
+
     /** Whether a point lies within the outline of the ground; otherwise a problem is added. */
     boolean isInside(Place place, String what, Point point) {
         if (surroundings.isWithin(point)) {
@@ -118,6 +126,22 @@ final class GroundRules {
         }
         problems.add(Problem.at(place, what + " lies wholly outside the outline of the ground")
                 .mend("move it inside, or make the ground larger"));
+        return false;
+    }
+
+    /** Whether a roof or sail lies above the ground and at least in part over it; otherwise a problem is added. */
+    boolean covers(CoverEntry cover, List<Point> corners) {
+        for (Point corner : corners) {
+            if (!isAbove(cover.shapePlace(), cover.what(), corner)) {
+                return false;
+            }
+        }
+        if (surroundings.reaches(corners)) {
+            return true;
+        }
+        problems.add(Problem.at(cover.shapePlace(), cover.what() + " lies wholly outside the outline of the ground")
+                .found("its first corner at " + Builder.shown(corners.get(0)))
+                .mend("move it inside, or write what stands outside as a building under neighbours"));
         return false;
     }
 

@@ -79,7 +79,7 @@ public final class LayoutReader {
             problems.add(Problem.at(sheet.resourcesPlace(), "this layout is too large")
                     .found(String.join(", ", found))
                     .allowed(String.join(", ", allowed)));
-            return new Layout(enclosure(List.of(), List.of(), Bounds.NONE, List.of()), List.of());
+            return new Layout(enclosure(List.of(), List.of(), Bounds.NONE, Shading.NONE, List.of()), List.of());
         }
         Terrain terrain = ground.terrain();
         Names names = Names.of(sheet, ground.obstacles(), gone, problems);
@@ -89,6 +89,7 @@ public final class LayoutReader {
         rules.checkAll(supports);
         List<Panel> panels = new PanelBuilder(terrain, rules, problems).all(names.all(PanelEntry.class));
         Bounds bounds = bounds(names, panels, rules, problems);
+        Shading shading = new ShadingBuilder(names, terrain, rules, problems).build(supports);
         boolean complete = names.areThingsSound()
                 && supports.size() == names.all(SupportEntry.class).size()
                 && panels.size() == names.all(PanelEntry.class).size();
@@ -107,7 +108,7 @@ public final class LayoutReader {
             }
         }
         List<Feeding> feedings = new FeedingPlan(names, problems).read(sheet);
-        return new Layout(enclosure(supports, panels, bounds, resources), feedings);
+        return new Layout(enclosure(supports, panels, bounds, shading, resources), feedings);
     }
 
     private Bounds bounds(Names names, List<Panel> panels, GroundRules rules, Problems problems) {
@@ -131,7 +132,8 @@ public final class LayoutReader {
                         .anyMatch(section -> sheet.in(section).size() > section.most());
     }
 
-    private Enclosure enclosure(List<Built> built, List<Panel> panels, Bounds bounds, List<Resource> resources) {
+    private Enclosure enclosure(
+            List<Built> built, List<Panel> panels, Bounds bounds, Shading shading, List<Resource> resources) {
         List<Support> supports = new ArrayList<>();
         List<Platform> platforms = new ArrayList<>();
         List<Crown> crowns = new ArrayList<>();
@@ -143,6 +145,6 @@ public final class LayoutReader {
                 platforms.add(deck.platform());
             }
         }
-        return new Enclosure(site, ground, supports, platforms, crowns, panels, bounds, Shading.NONE, resources);
+        return new Enclosure(site, ground, supports, platforms, crowns, panels, bounds, shading, resources);
     }
 }

@@ -24,6 +24,9 @@ import limbway.scenarios.problem.Wording;
 /** Reads the entries of a sheet and knows every name in it, also of entries that could not be read. */
 final class Names {
 
+    /** Lists whose entries carry nothing. */
+    private static final Set<Section> NOTHING_LIES_ON = Set.of(Section.RESOURCES, Section.COVERS, Section.NEIGHBOURS);
+
     private final Map<String, Place> places = new LinkedHashMap<>();
     private final Map<String, Form> kinds = new LinkedHashMap<>();
     private final Map<String, Form> resourceKinds = new LinkedHashMap<>();
@@ -62,7 +65,7 @@ final class Names {
             name.ifPresent(id -> resourceKinds.putIfAbsent(id, kind));
         }
         Optional<? extends Entry> read = reader.read(node, section, kind);
-        allSound &= read.isPresent() || section == Section.RESOURCES;
+        allSound &= read.isPresent() || NOTHING_LIES_ON.contains(section);
         noteIfBroken(node, kind, read.isPresent());
         boolean fresh = register(node, kind, problems);
         read.filter(entry -> fresh).ifPresent(entry -> entries.put(entry.id(), entry));
@@ -163,7 +166,7 @@ final class Names {
         return gone.contains(id);
     }
 
-    /** Whether everything but resources could be read, so that what is missing is really missing. */
+    /** Whether everything that can carry a resource could be read, so that what is missing is really missing. */
     boolean areThingsSound() {
         return allSound;
     }

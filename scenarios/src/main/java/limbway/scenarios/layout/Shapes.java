@@ -52,11 +52,16 @@ final class Shapes {
 
     /** The outline of a deck round its middle. */
     static Outline deck(DeckBySize deck, Point middle) {
-        double turn = StrictMath.toRadians(deck.turnDeg());
+        return rectangle(middle, deck.eastM(), deck.northM(), deck.turnDeg());
+    }
+
+    /** A rectangle round its middle, turned clockwise seen from above. */
+    static Outline rectangle(Point middle, double eastM, double northM, double turnDeg) {
+        double turn = StrictMath.toRadians(turnDeg);
         double cos = StrictMath.cos(turn);
         double sin = StrictMath.sin(turn);
-        double e = deck.eastM() / 2;
-        double n = deck.northM() / 2;
+        double e = eastM / 2;
+        double n = northM / 2;
         List<Corner> corners = new ArrayList<>();
         for (double[] corner : new double[][] {{-e, -n}, {e, -n}, {e, n}, {-e, n}}) {
             corners.add(new Corner(

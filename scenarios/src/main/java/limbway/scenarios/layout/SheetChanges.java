@@ -29,8 +29,9 @@ public final class SheetChanges {
     private static final Map<String, Set<String>> REPLACED = Map.of(
             "at", Set.of("on", "outline"),
             "on", Set.of("at", "outline"),
-            "outline", Set.of("at", "on", "corners", "line", "thickness"),
-            "corners", Set.of("outline", "height", "from", "to", "bottom", "top"),
+            "outline", Set.of("at", "on", "corners", "line", "thickness", "over", "size", "turn", "rise", "shift"),
+            "corners", Set.of("outline", "height", "from", "to", "bottom", "top", "over", "size", "rise", "shift"),
+            "over", Set.of("corners", "outline", "height"),
             "line", Set.of("outline"),
             "from", Set.of("corners", "outline"),
             "to", Set.of("corners", "outline"),

@@ -3,6 +3,7 @@ package limbway.scenarios.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -81,6 +82,17 @@ final class Surroundings {
     /** Whether some part of an area lies within the outline of the ground. */
     boolean overlaps(Geometry area) {
         return ground.outline().toPolygon().relate(area, "T********");
+    }
+
+    /** Whether some part of what has these corners lies within the outline of the ground, in plan. */
+    boolean reaches(List<Point> corners) {
+        Coordinate[] ring = Stream.concat(corners.stream(), Stream.of(corners.get(0)))
+                .map(corner -> new Coordinate(corner.xM(), corner.yM()))
+                .toArray(Coordinate[]::new);
+        Geometry area = ground.outline().toPolygon();
+        return corners.stream().anyMatch(this::isWithin)
+                || FACTORY.createLineString(ring).intersects(area)
+                || FACTORY.createPolygon(ring).buffer(0).intersects(area);
     }
 
     private double besideGroundM(Point p) {

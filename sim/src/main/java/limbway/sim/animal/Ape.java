@@ -18,6 +18,7 @@ public final class Ape {
     private final Physiology body;
     private Outlook outlook;
     private final Needs needs;
+    private final HeatCurve heatCurve;
     private final Account account;
     private final Stream placeChance;
     private final Stream wayChance;
@@ -28,6 +29,8 @@ public final class Ape {
     private int start = NONE;
     private int nest = NONE;
     private int stall = NONE;
+    private double heat;
+    private long heatAtMs;
 
     /**
      * An animal at midnight before day 1, nowhere yet.
@@ -37,15 +40,25 @@ public final class Ape {
      * @param body what it burns
      * @param outlook what it expects of every passage
      * @param needs what it is short of
+     * @param heatCurve how hot it is where
      * @param chance chance of the replication
      * @param resources number of resources
      */
-    public Ape(int number, Animal animal, Physiology body, Outlook outlook, Needs needs, Chance chance, int resources) {
+    public Ape(
+            int number,
+            Animal animal,
+            Physiology body,
+            Outlook outlook,
+            Needs needs,
+            HeatCurve heatCurve,
+            Chance chance,
+            int resources) {
         this.number = number;
         this.animal = animal;
         this.body = body;
         this.outlook = outlook;
         this.needs = needs;
+        this.heatCurve = heatCurve;
         this.account = new Account(-needs.missingJ());
         this.placeChance = chance.stream(animal.name(), Purpose.PLACE);
         this.wayChance = chance.stream(animal.name(), Purpose.WAY);
@@ -105,6 +118,32 @@ public final class Ape {
      */
     public Needs needs() {
         return needs;
+    }
+
+    /**
+     * Lets time pass at the place where it is, or that it left last.
+     *
+     * @param nowMs the new time, not before the last one [ms]
+     */
+    public void advance(long nowMs) {
+        needs.advance(nowMs);
+        if (heatCurve.counts()) {
+            heat = heatCurve.after(heat, start, heatAtMs, nowMs);
+        }
+        heatAtMs = nowMs;
+    }
+
+    /**
+     * How heat troubles it, at the time to which it was advanced.
+     *
+     * @return 0 to 1
+     */
+    public double heat() {
+        return heat;
+    }
+
+    HeatCurve heatCurve() {
+        return heatCurve;
     }
 
     /**

@@ -26,6 +26,8 @@ public final class Appraisal {
     private final long[] keys;
     private final double recoveredShare;
     private final double recoveredShareElsewhere;
+    private final long longestRestMs;
+    private final double leastHeatGain;
 
     /**
      * Appraisal in one layout.
@@ -37,6 +39,11 @@ public final class Appraisal {
         this.settings = settings;
         kinds = resources.stream().map(Resource::kind).toArray(ResourceKind[]::new);
         keys = resources.stream().mapToLong(r -> Name.key(r.id())).toArray();
+        longestRestMs = Math.round(settings.rest().longestMin() * 60_000);
+        leastHeatGain = gain(
+                settings.heat().weight(),
+                settings.choice().leastRelief(),
+                settings.choice().leastRelief());
         double longest = settings.rest().longestMin() / settings.needs().recoveryMin();
         recoveredShare = 1 - StrictMath.exp(-longest);
         recoveredShareElsewhere = 1 - StrictMath.exp(-longest * settings.rest().reliefElsewhere());
@@ -60,7 +67,7 @@ public final class Appraisal {
         double drinkable = relief(thirst, thirst, ape.body().thirstiestMl());
         double thirstGain = gain(settings.needs().thirstWeight(), thirst, drinkable);
         double restable = recovered(needs.fatigue(), recoveredShare);
-        double restGain = gain(settings.needs().fatigueWeight(), needs.fatigue(), restable);
+        double restGain = restGain(needs.fatigue());
         boolean enoughRest = restable > 0 && restable >= settings.choice().leastRelief();
 
         int best = HERE;
@@ -79,7 +86,11 @@ public final class Appraisal {
                     gain = relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : -1;
                 }
                 case WATER -> gain = drinkable > 0 ? thirstGain : -1;
-                default -> gain = (enoughRest || here) && stalls.isOpenTo(ape, place) ? restGain : -1;
+                default -> {
+                    double heatGain = heatGain(ape, place, nowMs);
+                    boolean worthIt = enoughRest || here || heatGain >= leastHeatGain;
+                    gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : -1;
+                }
             }
             if (gain < 0 || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
@@ -98,9 +109,37 @@ public final class Appraisal {
             return best;
         }
         double restHere = gain(
-                settings.needs().fatigueWeight(), needs.fatigue(), recovered(needs.fatigue(), recoveredShareElsewhere));
+                        settings.needs().fatigueWeight(),
+                        needs.fatigue(),
+                        recovered(needs.fatigue(), recoveredShareElsewhere))
+                + ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
         double worthHere = restHere + settings.choice().persistence() + drawn(ape, decision, HERE_KEY);
         return worthHere >= bestWorth ? HERE : best;
+    }
+
+    /**
+     * Whether an animal goes to a resting place more for the heat than for rest.
+     *
+     * @param ape the animal
+     * @param place resting place
+     * @param nowMs time
+     * @return true if the heat that the place takes away counts for more than the fatigue
+     */
+    public boolean restsForHeat(Ape ape, int place, long nowMs) {
+        return heatGain(ape, place, nowMs) > restGain(ape.needs().fatigue());
+    }
+
+    private double restGain(double fatigue) {
+        return gain(settings.needs().fatigueWeight(), fatigue, recovered(fatigue, recoveredShare));
+    }
+
+    private double heatGain(Ape ape, int place, long nowMs) {
+        if (!ape.heatCurve().counts()) {
+            return 0;
+        }
+        int passage = ape.outlook().passages().passage(ape.start(), place);
+        int end = place == ape.place() ? ape.start() : ape.outlook().likelyEnd(passage);
+        return end < 0 ? 0 : ape.heatCurve().gain(ape.heat(), end, nowMs, nowMs + longestRestMs);
     }
 
     private static boolean canGo(Ape ape, Nights nights, int place, int passage, long nowMs, long lastLightMs) {

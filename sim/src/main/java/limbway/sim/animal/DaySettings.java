@@ -12,10 +12,16 @@ import limbway.model.parameter.Parameter;
  * @param choice how places are weighed against each other
  * @param intake how food and water are taken
  * @param rest how long an animal rests
+ * @param heat how heat troubles it
  * @param night when it leaves its nest and when it goes back
  */
 public record DaySettings(
-        NeedSettings needs, ChoiceSettings choice, IntakeSettings intake, RestSettings rest, NightSettings night) {
+        NeedSettings needs,
+        ChoiceSettings choice,
+        IntakeSettings intake,
+        RestSettings rest,
+        HeatNeedSettings heat,
+        NightSettings night) {
 
     /**
      * The defaults.
@@ -28,6 +34,7 @@ public record DaySettings(
                 ChoiceSettings.standard(),
                 IntakeSettings.standard(),
                 RestSettings.standard(),
+                HeatNeedSettings.standard(),
                 NightSettings.standard());
     }
 
@@ -42,6 +49,7 @@ public record DaySettings(
                         choice.parameters(),
                         intake.parameters(),
                         rest.parameters(),
+                        heat.parameters(),
                         night.parameters())
                 .flatMap(List::stream)
                 .toList();
@@ -54,6 +62,6 @@ public record DaySettings(
      * @return a copy
      */
     public DaySettings with(ChoiceSettings other) {
-        return new DaySettings(needs, other, intake, rest, night);
+        return new DaySettings(needs, other, intake, rest, heat, night);
     }
 }

@@ -84,6 +84,16 @@ public final class Outlook {
         return off ? offGroundEnd[passage] : overGroundEnd[passage];
     }
 
+    /**
+     * Where a passage most likely ends.
+     *
+     * @param passage passage
+     * @return place of a start; below 0 where there is no way
+     */
+    int likelyEnd(int passage) {
+        return overGroundEnd[passage] != NEVER ? overGroundEnd[passage] : offGroundEnd[passage];
+    }
+
     /** How long a trip may take [ms], 0 if that way is never taken. */
     long ms(int passage, boolean off) {
         return off ? offGroundMs[passage] : overGroundMs[passage];

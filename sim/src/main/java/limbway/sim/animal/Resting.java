@@ -32,10 +32,23 @@ public final class Resting {
         Physiology body = ape.body();
         endMs = Math.min(endMs, untilMs(needs.missingJ(), body.hungriestJ(), body.restingJPerMs()));
         endMs = Math.min(endMs, untilMs(needs.missingMl(), body.thirstiestMl(), body.waterMlPerMs()));
+        endMs = Math.min(endMs, untilHotMs(ape, endMs));
         return Math.max(1, (long) Math.ceil(Math.max(endMs, rest.shortestMin() * 60_000)));
     }
 
     /** Time until a need calls; never, if it calls already and the animal rests all the same. */
+    private double untilHotMs(Ape ape, double longestMs) {
+        HeatCurve curve = ape.heatCurve();
+        if (!curve.counts()) {
+            return longestMs;
+        }
+        long now = ape.needs().atMs();
+        long until = now + (long) Math.ceil(longestMs);
+        return curve.reachesMs(
+                        ape.heat(), ape.start(), now, until, settings.rest().callingUrgency())
+                - now;
+    }
+
     private double untilMs(double missing, double greatest, double perMs) {
         double left = settings.rest().callingUrgency() * greatest - missing;
         return left > 0 ? left / perMs : Double.POSITIVE_INFINITY;

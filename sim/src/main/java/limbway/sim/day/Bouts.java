@@ -59,8 +59,8 @@ final class Bouts {
     }
 
     /** Rests at a resting place. */
-    void rest(Ape ape) {
-        rest(ape, AT_RESTING_PLACE);
+    void rest(Ape ape, Motive motive) {
+        rest(ape, AT_RESTING_PLACE, motive);
     }
 
     /** Rests where it is; if it was refused a stall there, it waits until it would ask again. */
@@ -71,13 +71,13 @@ final class Bouts {
             diary.doing(ape).waitForStall(diary.nowMs());
             last(ape, askAgainMs - diary.nowMs());
         } else {
-            rest(ape, plan.settings().rest().reliefElsewhere());
+            rest(ape, plan.settings().rest().reliefElsewhere(), Motive.FATIGUE);
         }
     }
 
-    private void rest(Ape ape, double speed) {
+    private void rest(Ape ape, double speed, Motive motive) {
         ape.needs().rest(speed);
-        diary.doing(ape).stay(Motive.FATIGUE, diary.nowMs());
+        diary.doing(ape).stay(motive, diary.nowMs());
         last(ape, plan.resting().lengthMs(ape, speed));
     }
 

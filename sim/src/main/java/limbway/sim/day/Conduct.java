@@ -42,7 +42,7 @@ final class Conduct {
 
     /** Wakes, arrives, or has done what it was doing. */
     void happen(Ape ape, EventClass what) {
-        ape.needs().advance(diary.nowMs());
+        ape.advance(diary.nowMs());
         Doing doing = diary.doing(ape);
         doing.expectNothing();
         if (what == EventClass.ARRIVAL) {
@@ -63,7 +63,7 @@ final class Conduct {
             reached |= passages(ape).isOpen(passages(ape).passage(ape.start(), portion.resource()));
         }
         if (reached && diary.doing(ape).canBeRoused()) {
-            ape.needs().advance(diary.nowMs());
+            ape.advance(diary.nowMs());
             if (ape.needs().hunger() >= plan.settings().choice().leastRelief()) {
                 endStay(ape);
                 decide(ape);
@@ -73,7 +73,7 @@ final class Conduct {
 
     /** Ends what the animal is doing because the run ends. */
     void close(Ape ape) {
-        ape.needs().advance(diary.nowMs());
+        ape.advance(diary.nowMs());
         endStay(ape);
     }
 
@@ -98,15 +98,16 @@ final class Conduct {
             stalls.leave(ape);
             bouts.restHere(ape);
         } else {
-            go(ape, place, motive(plan.resources().get(place).kind()), decision);
+            go(ape, place, motive(ape, place), decision);
         }
     }
 
-    private static Motive motive(ResourceKind kind) {
-        return switch (kind) {
+    private Motive motive(Ape ape, int place) {
+        return switch (plan.resources().get(place).kind()) {
             case FOOD -> Motive.HUNGER;
             case WATER -> Motive.THIRST;
-            case SHADE, NEST, RETREAT -> Motive.FATIGUE;
+            case SHADE, NEST, RETREAT ->
+                plan.appraisal().restsForHeat(ape, place, diary.nowMs()) ? Motive.HEAT : Motive.FATIGUE;
         };
     }
 
@@ -154,7 +155,7 @@ final class Conduct {
                 }
             }
             case THIRST -> bouts.drink(ape);
-            case FATIGUE -> bouts.rest(ape);
+            case FATIGUE, HEAT -> bouts.rest(ape, motive);
             case NIGHT -> bedtime.settle(ape);
         }
     }

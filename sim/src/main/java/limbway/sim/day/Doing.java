@@ -62,7 +62,7 @@ final class Doing {
 
     /** Whether news would make the animal think again: it rests by day, or waits. */
     boolean canBeRoused() {
-        return staying && (waiting || motive == Motive.FATIGUE);
+        return staying && (waiting || motive == Motive.FATIGUE || motive == Motive.HEAT);
     }
 
     Motive motive() {

@@ -13,6 +13,7 @@ import limbway.model.study.Animal;
 import limbway.sim.animal.Ape;
 import limbway.sim.animal.Appraisal;
 import limbway.sim.animal.DaySettings;
+import limbway.sim.animal.HeatCurve;
 import limbway.sim.animal.Needs;
 import limbway.sim.animal.Outlook;
 import limbway.sim.animal.Physiology;
@@ -32,6 +33,7 @@ public final class RunPlan {
     private final Map<Body, List<Outlook>> outlooks = new LinkedHashMap<>();
     private final Appraisal appraisal;
     private final Resting resting;
+    private final HeatCurve heatCurve;
 
     /**
      * Prepares a run.
@@ -58,6 +60,7 @@ public final class RunPlan {
         }
         appraisal = new Appraisal(resources(), settings);
         resting = new Resting(settings);
+        heatCurve = new HeatCurve(habitat.warmth(date, days), settings.heat());
     }
 
     RouteGraph graph() {
@@ -115,6 +118,7 @@ public final class RunPlan {
                     body,
                     outlook(animal.body(), 0),
                     needs,
+                    heatCurve,
                     chance,
                     resources().size()));
         }

@@ -1,5 +1,6 @@
 package limbway.sim.habitat;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -104,6 +105,17 @@ public final class Habitat {
      */
     public DoorHours doorHours() {
         return doorHours;
+    }
+
+    /**
+     * How hot it is at each place where an animal may stop.
+     *
+     * @param date calendar date of day 1
+     * @param days number of days, 1 or more
+     * @return a table in steps of a quarter of an hour
+     */
+    public Warmth warmth(LocalDate date, int days) {
+        return Warmth.UNKNOWN;
     }
 
     /**

@@ -8,6 +8,8 @@ public enum Motive {
     THIRST("thirst"),
     /** To rest by day. */
     FATIGUE("fatigue"),
+    /** To rest where it is less hot. */
+    HEAT("heat"),
     /** To sleep. */
     NIGHT("night");
 

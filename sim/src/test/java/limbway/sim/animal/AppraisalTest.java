@@ -6,8 +6,11 @@ import limbway.model.enclosure.ResourceKind;
 import limbway.sim.Yard;
 import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
+import limbway.sim.habitat.Warmth;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Choices without noise, which can be told beforehand. */
 class AppraisalTest {
@@ -37,7 +40,15 @@ class AppraisalTest {
         Physiology body = Physiology.of(animal.body(), 1.6, settings);
         Needs needs = new Needs(body, settings.needs(), 0);
         Outlook outlook = new Outlook(passages, 4, body, settings.choice());
-        Ape built = new Ape(0, animal, body, outlook, needs, new Chance(1, 1), 4);
+        Ape built = new Ape(
+                0,
+                animal,
+                body,
+                outlook,
+                needs,
+                new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.standard()),
+                new Chance(1, 1),
+                4);
         built.arrive(NEST, passages.startAt(habitat.graph().useHolds(NEST)[0]));
         stalls.own(built, NEST);
         return built;
@@ -84,5 +95,68 @@ class AppraisalTest {
         ape.bar(NEAR, EVENING_MS);
         assertEquals(FAR, choice(EVENING_MS - 60_000));
         assertEquals(NEST, choice(EVENING_MS - 55_000));
+    }
+
+    /** Two shelters, 5 m and 15 m away: the near one in the sun, the far one in shade, and so hot in the nest as well. */
+    private final class HotDay {
+
+        private static final int SUNNY = 1;
+        private static final int SHADY = 2;
+
+        private final Habitat yard = new Yard()
+                .at("nest", ResourceKind.NEST, 5, 10, 0, 1)
+                .at("sunny", ResourceKind.SHADE, 10, 10, 0, 1)
+                .at("shady", ResourceKind.SHADE, 20, 10, 0, 1)
+                .animal("A", "adult female", 1)
+                .build();
+        private final Ape hot;
+
+        HotDay(float sunC, float shadeC) {
+            var animal = yard.animals().get(0);
+            var passages = yard.passages(animal.body()).get(0);
+            float[] operativeC = new float[passages.startCount()];
+            for (int start = 0; start < operativeC.length; start++) {
+                boolean shady = passages.hold(start) == yard.graph().useHolds(SHADY)[0];
+                operativeC[start] = shady ? shadeC : sunC;
+            }
+            Warmth warmth = new Warmth(operativeC.length, 86_400_000, operativeC);
+            Physiology body = Physiology.of(animal.body(), 1.6, settings);
+            hot = new Ape(
+                    0,
+                    animal,
+                    body,
+                    new Outlook(passages, 3, body, settings.choice()),
+                    new Needs(body, settings.needs(), 0),
+                    new HeatCurve(warmth, settings.heat()),
+                    new Chance(1, 1),
+                    3);
+            hot.arrive(NEST, passages.startAt(yard.graph().useHolds(NEST)[0]));
+            hot.advance(NOON_MS);
+        }
+
+        int choice() {
+            Stalls free = new Stalls(yard.graph().resources());
+            free.own(hot, NEST);
+            return appraisal().choose(hot, free, new Nights(yard.graph().resources(), free), NOON_MS, EVENING_MS, 1);
+        }
+
+        Appraisal appraisal() {
+            return new Appraisal(yard.graph().resources(), settings);
+        }
+    }
+
+    @Test
+    void whoIsHotGoesToTheShadyPlaceThoughItIsFartherThanTheSunnyOne() {
+        HotDay day = new HotDay(55, 31);
+        assertEquals(HotDay.SHADY, day.choice());
+        assertTrue(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
+        assertFalse(day.appraisal().restsForHeat(day.hot, HotDay.SUNNY, NOON_MS));
+    }
+
+    @Test
+    void onACoolDayShadeIsWorthNothing() {
+        HotDay day = new HotDay(29, 20);
+        assertEquals(NEST, day.choice());
+        assertFalse(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
     }
 }

@@ -5,6 +5,7 @@ import org.junit.jupiter.api.Test;
 
 import limbway.model.energy.DailyExpenditure;
 import limbway.sim.Yard;
+import limbway.sim.habitat.Warmth;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -85,6 +86,14 @@ class NeedsTest {
         var animal = habitat.animals().get(1);
         int resources = habitat.graph().resources().size();
         var outlook = new Outlook(habitat.passages(animal.body()).get(0), resources, body, settings.choice());
-        return new Ape(1, animal, body, outlook, fresh(), new limbway.sim.chance.Chance(1, 1), resources);
+        return new Ape(
+                1,
+                animal,
+                body,
+                outlook,
+                fresh(),
+                new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.standard()),
+                new limbway.sim.chance.Chance(1, 1),
+                resources);
     }
 }
