@@ -33,9 +33,10 @@ import limbway.model.geometry.Triangle;
  * @param northM greatest y shown [m]
  * @param lowM least height shown [m], 0 or less
  * @param topM greatest height shown [m]
+ * @param structureTopM greatest height of what stands in the enclosure and bounds it [m]
  * @param pxPerM scale
  */
-record Frame(double westM, double southM, double eastM, double northM, double lowM, double topM, double pxPerM) {
+record Frame(double westM, double southM, double eastM, double northM, double lowM, double topM, double structureTopM, double pxPerM) {
 
     static final double LEFT_PX = 44;
     static final double PLAN_TOP_PX = 30;
@@ -67,7 +68,7 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
             low = Math.min(low, points.stream().mapToDouble(Point::zM).min().orElse(0));
             top = Math.max(top, points.stream().mapToDouble(Point::zM).max().orElse(0));
         }
-        double aroundTop = top;
+        double structureTop = top;
         double beyond = Math.max(LEAST_BEYOND_M, BEYOND_SHARE * Math.max(east - west, north - south));
         Envelope wide = new Envelope(west - beyond, east + beyond, south - beyond, north + beyond);
         for (Beside thing : beside(enclosure.shading())) {
@@ -77,11 +78,11 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
                 east = Math.max(east, shown.getMaxX());
                 south = Math.min(south, shown.getMinY());
                 north = Math.max(north, shown.getMaxY());
-                top = Math.max(top, Math.min(thing.topZM(), aroundTop + beyond));
+                top = Math.max(top, Math.min(thing.topZM(), structureTop + beyond));
             }
         }
         double scale = Math.min((Style.WIDTH_PX - LEFT_PX - RIGHT_PX) / (east - west), MOST_PLAN_PX / (north - south));
-        return new Frame(west, south, east, north, low, top + MARGIN_M, scale);
+        return new Frame(west, south, east, north, low, top + MARGIN_M, structureTop + MARGIN_M, scale);
     }
 
     /** The plan and the upper end of something beside the enclosure. */

@@ -44,11 +44,11 @@ final class Key {
         drawScale(y);
         y += 30;
         for (int step = 0; step < 40; step++) {
-            g.setColor(Structure.grey(step * frame.topM() / 40, frame.topM()));
+            g.setColor(Structure.grey(step * frame.structureTopM() / 40, frame.structureTopM()));
             g.fill(new Rectangle2D.Double(Frame.LEFT_PX + 2 * step, y - 4, 2.3, 8));
         }
         text(
-                "supports and decks, from the ground to " + Figures.path(frame.topM() - 0.5) + " up",
+                "supports and decks, from the ground to " + Figures.path(frame.structureTopM() - 0.5) + " up",
                 Frame.LEFT_PX + 88,
                 y);
         drawSigns(y + 28);

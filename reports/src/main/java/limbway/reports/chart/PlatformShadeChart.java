@@ -28,6 +28,9 @@ public final class PlatformShadeChart {
     private static final double BELOW_PX = 30;
     private static final int KEY_PX = 34;
 
+    /** Cells overlap by so much, that no paper shows between them. */
+    private static final double OVERLAP_PX = 0.6;
+
     private final ShadeByHour shade;
     private final List<PlatformShade> platforms;
     private final int[] shown;
@@ -98,7 +101,9 @@ public final class PlatformShadeChart {
             for (int hour = firstHour; hour < firstHour + rows; hour++) {
                 if (shade.sunMinutes(month, hour) > 0) {
                     g.setColor(ShadeStyle.ofShare(shade.shadedShare(platform, month, hour)));
-                    g.fill(grid.cell(month, hour));
+                    Rectangle2D cell = grid.cell(month, hour);
+                    g.fill(new Rectangle2D.Double(
+                            cell.getX(), cell.getY(), cell.getWidth() + OVERLAP_PX, cell.getHeight() + OVERLAP_PX));
                 }
             }
             letters.middle(

@@ -20,7 +20,7 @@ public final class ShadeMapChart {
     private static final int KEY_PX = 86;
 
     /** Cells overlap by so much, that no paper shows between them. */
-    private static final double OVERLAP_PX = 0.4;
+    private static final double OVERLAP_PX = 0.8;
 
     private final Enclosure enclosure;
     private final Frame frame;
@@ -103,12 +103,32 @@ public final class ShadeMapChart {
         Shape clip = g.getClip();
         g.clip(outline);
         double side = of.sizeM() * frame.pxPerM() + OVERLAP_PX;
-        for (ShadeMap.Cell cell : of.cells()) {
-            g.setColor(ShadeStyle.ofShare(sunH > 0 ? hours.applyAsDouble(cell) / sunH : 0));
-            g.fill(new Rectangle2D.Double(
-                    frame.xPx(cell.xM() - of.sizeM() / 2), frame.planYPx(cell.yM() + of.sizeM() / 2), side, side));
+        int from = 0;
+        while (from < of.cells().size()) {
+            ShadeMap.Cell first = of.cells().get(from);
+            int to = from + 1;
+            while (to < of.cells().size() && continues(of.cells().get(to - 1), of.cells().get(to), of.sizeM())) {
+                to++;
+            }
+            g.setColor(colour(first));
+            double west = frame.xPx(first.xM() - of.sizeM() / 2);
+            double top = frame.planYPx(first.yM() + of.sizeM() / 2);
+            double width = (to - from) * of.sizeM() * frame.pxPerM() + OVERLAP_PX;
+            g.fill(new Rectangle2D.Double(west, top, width, side));
+            from = to;
         }
         g.setClip(clip);
+    }
+
+    /** Whether a cell is the eastern neighbour of another and has its colour. */
+    private boolean continues(ShadeMap.Cell before, ShadeMap.Cell next, double sizeM) {
+        return next.yM() == before.yM()
+                && next.xM() - before.xM() < 1.5 * sizeM
+                && colour(next).equals(colour(before));
+    }
+
+    private Color colour(ShadeMap.Cell cell) {
+        return ShadeStyle.ofShare(sunH > 0 ? hours.applyAsDouble(cell) / sunH : 0);
     }
 
     private void names(Graphics2D g) {

@@ -149,7 +149,7 @@ final class Structure {
             if (!opaque) {
                 halo(line, Math.max(startPx, endPx));
             }
-            g.setColor(grey((piece.a().zM() + piece.b().zM()) / 2, frame.topM()));
+            g.setColor(grey((piece.a().zM() + piece.b().zM()) / 2, frame.structureTopM()));
             if (support.kind() == SupportKind.LADDER) {
                 SupportSign.ladder(g, line);
             } else if (startPx == endPx) {
@@ -172,7 +172,7 @@ final class Structure {
         } else {
             halo(shape, 1.8);
         }
-        g.setColor(grey(zM, frame.topM()));
+        g.setColor(grey(zM, frame.structureTopM()));
         g.setStroke(Style.line(1.8));
         g.draw(shape);
     }

@@ -25,7 +25,7 @@ public final class SunPathChart {
     private static final int HEIGHT_PX = 718;
     private static final double MIDDLE_Y_PX = 318;
     private static final double RADIUS_PX = 278;
-    private static final double HOUR_REACH_PX = 9;
+    private static final double HOUR_REACH_PX = 22;
     private static final Color LAND = new Color(0x8C, 0x8C, 0x86);
     private static final Color DAY_LINE = new Color(0x1E, 0x3F, 0x63);
     private static final String[] DAY_NAMES = {
@@ -101,7 +101,7 @@ public final class SunPathChart {
         for (int i = 0; i <= SkyPatch.AZIMUTH_DEG; i++) {
             add(shape, at(a0 + i, h0), i == 0);
         }
-        for (int i = SkyPatch.AZIMUTH_DEG; i >= 0; i -= 2) {
+        for (int i = SkyPatch.AZIMUTH_DEG; i >= 0; i--) {
             add(shape, at(a0 + i, h0 + SkyPatch.ALTITUDE_DEG), false);
         }
         shape.closePath();
@@ -185,8 +185,8 @@ public final class SunPathChart {
         for (int i = 0; i < days.size(); i++) {
             List<SunPosition> line = days.get(i).positions();
             if (!line.isEmpty()) {
-                // names of days stand by the middle of the afternoon, in turns a little earlier and later
-                SunPosition by = line.get(line.size() * (i % 2 == 0 ? 80 : 70) / 100);
+                // names of days stand past noon, in turns a little earlier and later
+                SunPosition by = line.get(line.size() * (i % 2 == 0 ? 65 : 55) / 100);
                 Point2D at = at(by.azimuthDeg(), by.altitudeDeg());
                 labels.write(DAY_NAMES[i], at.getX(), at.getY(), 2, Style.strongType(11), 22);
             }

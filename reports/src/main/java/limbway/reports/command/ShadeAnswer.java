@@ -4,13 +4,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
+import limbway.model.heat.ContactLimits;
+import limbway.model.heat.HotHour;
+import limbway.model.heat.MemberDay;
 import limbway.model.shade.ShadeRule;
 import limbway.model.shade.ShadeYear;
 import limbway.reports.data.RunRecord;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeByHour;
+import limbway.reports.measure.SupportHeat;
 import limbway.reports.page.ShadeReport;
+import limbway.reports.words.HeatText;
 
 /** The machine-readable answer of a year of shade; times are standard time of the site. */
 final class ShadeAnswer {
@@ -41,10 +47,50 @@ final class ShadeAnswer {
         root.put(
                 "platforms",
                 report.platforms().stream().map(ShadeAnswer::platform).toList());
+        root.put("heat", report.heat().map(ShadeAnswer::heat).orElse(null));
         root.put("notes", report.info().notes());
         root.put("limbway", report.info().limbwayVersion());
         root.put("parameters", RunRecord.parameters(report.info().parameters()));
         return root;
+    }
+
+    private static Map<String, Object> heat(SupportHeat heat) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("weather", heat.origin());
+        object.put("hottest_hour", heat.clock().toString());
+        object.put("air_c", heat.hour().open().airC());
+        object.put("wind_m_per_s", heat.hour().open().windMPerS());
+        object.put("beam_w_per_m2", heat.hour().open().irradiance().beamWPerM2());
+        object.put("diffuse_w_per_m2", heat.hour().open().irradiance().diffuseWPerM2());
+        List<Object> supports = new ArrayList<>();
+        for (MemberDay member : heat.hottestFirst()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("support", member.supportId());
+            one.put("surface", member.surface().word());
+            one.put("diameter_m", member.diameterM());
+            one.put("hottest_c", member.peakC());
+            one.put("hour", member.hottestHour());
+            one.put("burns_within", burns(SupportHeat.burnsWithin(member)));
+            supports.add(one);
+        }
+        object.put("supports", supports);
+        List<Object> rows = new ArrayList<>();
+        for (HotHour.Row row : heat.comparison()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("surface", row.surface().word());
+            one.put("diameter_m", row.diameterM());
+            one.put("wind_m_per_s", row.windMPerS());
+            one.put("surface_c", row.surfaceC());
+            one.put("burns_within", burns(SupportHeat.burnsWithin(row)));
+            rows.add(one);
+        }
+        object.put("comparison", rows);
+        object.put("burns", HeatText.THRESHOLDS);
+        return object;
+    }
+
+    private static String burns(Optional<ContactLimits.Hold> hold) {
+        return hold.map(ContactLimits.Hold::word).orElse(null);
     }
 
     private static Map<String, Object> rule(ShadeRule rule) {

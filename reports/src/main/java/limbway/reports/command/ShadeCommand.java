@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import picocli.CommandLine.Command;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Spec;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
+import limbway.model.heat.HeatSettings;
 import limbway.model.shade.ShadeAudit;
 import limbway.model.shade.ShadeCalendar;
 import limbway.model.shade.ShadeRule;
@@ -24,6 +26,7 @@ import limbway.model.shade.ShadeYear;
 import limbway.reports.data.Json;
 import limbway.reports.data.ShadeInfo;
 import limbway.reports.measure.ShadeMap;
+import limbway.reports.measure.SupportHeat;
 import limbway.reports.page.ShadeReport;
 import limbway.reports.page.ShadeViews;
 import limbway.reports.words.Cautions;
@@ -180,7 +183,15 @@ final class ShadeCommand implements Callable<Integer> {
                 System.getProperty("java.version"),
                 UsedParameters.ofShade(question, found),
                 question.read().notes());
-        return ShadeReport.of(info, enclosure, found);
+        Optional<SupportHeat> heat = question.study()
+                .weather()
+                .map(weather -> SupportHeat.of(
+                        enclosure,
+                        ShadeScene.of(enclosure, ShadeSettings.standard()),
+                        HeatSettings.standard(),
+                        weather,
+                        year));
+        return ShadeReport.of(info, enclosure, found, heat);
     }
 
     private static void write(Path folder, ShadeReport report, Interruption interruption) throws NotDone {

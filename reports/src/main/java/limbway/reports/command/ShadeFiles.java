@@ -17,7 +17,7 @@ final class ShadeFiles {
     private ShadeFiles() {}
 
     static void write(Path folder, ShadeReport report, ShadeViews views) throws IOException {
-        DataFolder.write(folder, report.info(), ShadeTables.of(report.year(), views.map()));
+        DataFolder.write(folder, report.info(), ShadeTables.of(report.year(), views.map(), report.heat()));
         WholeFile.write(folder.resolve("shade.json"), Json.text(ShadeAnswer.of(report)));
         WholeFile.write(folder.resolve("shade.html"), ShadePage.html(report, views));
         ReportFiles.pictures(folder, ShadePage.pictures(report, views));

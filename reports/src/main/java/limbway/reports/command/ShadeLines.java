@@ -1,14 +1,20 @@
 package limbway.reports.command;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
+import limbway.model.heat.HotHour;
+import limbway.model.heat.MemberDay;
 import limbway.model.shade.ShadeYear;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeByHour;
+import limbway.reports.measure.SupportHeat;
 import limbway.reports.page.ShadeReport;
 import limbway.reports.words.Figures;
+import limbway.reports.words.HeatText;
 import limbway.reports.words.Hours;
 import limbway.reports.words.ShadeText;
 
@@ -16,7 +22,10 @@ import limbway.reports.words.ShadeText;
 final class ShadeLines {
 
     private static final int MOST_PLATFORMS = 20;
+    private static final int MOST_HOT = 4;
     private static final int NAME_WIDTH = 24;
+    private static final int WIDTH = 108;
+    private static final String INDENT = "    ";
 
     private final ShadeReport report;
     private final List<String> lines = new ArrayList<>();
@@ -30,28 +39,43 @@ final class ShadeLines {
         lines.verdict();
         lines.table();
         lines.platforms();
-        lines.lines.add(ShadeText.standardTime(report.year().calendar()));
+        report.heat().ifPresent(lines::heat);
+        lines.add(ShadeText.standardTime(report.year().calendar()));
         return lines.lines;
     }
 
     private void verdict() {
         ShadeYear year = report.year();
-        lines.add(report.info().layout() + ": the shade rule is " + ShadeText.verdict(year));
-        lines.add("  asked: " + ShadeText.rule(year.rule()));
+        add(report.info().layout() + ": the shade rule is " + ShadeText.verdict(year));
+        add("  asked: " + ShadeText.rule(year.rule()));
         if (!report.isKept()) {
-            lines.add("  broken " + ShadeText.when(year));
+            add("  broken " + ShadeText.when(year));
         } else if (report.hasSun()) {
-            lines.add("  hardest day: " + Hours.day(report.hardest().date()) + ", with "
+            add("  hardest day: " + Hours.day(report.hardest().date()) + ", with "
                     + report.hardest().fewest() + " in shade at once for "
                     + Hours.text(report.hardest().fewestMinutes()));
         }
+    }
+
+    /** A sentence on as many lines as it needs. */
+    private void add(String text) {
+        String rest = text;
+        while (rest.length() > WIDTH) {
+            int end = rest.lastIndexOf(' ', WIDTH);
+            if (end <= INDENT.length()) {
+                break;
+            }
+            lines.add(rest.substring(0, end));
+            rest = INDENT + rest.substring(end + 1);
+        }
+        lines.add(rest);
     }
 
     private void table() {
         if (report.isKept()) {
             return;
         }
-        lines.add("minutes with too few in shade, by month and hour (. none; empty: no sun to count):");
+        add("minutes with too few in shade, by month and hour (. none; empty: no sun to count):");
         StringBuilder head = new StringBuilder("       ");
         for (int month = 0; month < ShadeByHour.MONTHS; month++) {
             head.append("   ").append(ShadeText.MONTHS.get(month));
@@ -77,7 +101,7 @@ final class ShadeLines {
             lines.add("there is no platform in this layout");
             return;
         }
-        lines.add("platforms, time in shade while the sun is up"
+        add("platforms, time in shade while the sun is up"
                 + (report.isKept() ? ":" : "; how much of the breach would end if this one always lay in shade:"));
         int shown = Math.min(MOST_PLATFORMS, report.platforms().size());
         for (PlatformShade platform : report.platforms().subList(0, shown)) {
@@ -92,6 +116,33 @@ final class ShadeLines {
         if (shown < report.platforms().size()) {
             lines.add("  and " + (report.platforms().size() - shown) + " more; --json tells all");
         }
+    }
+
+    private void heat(SupportHeat heat) {
+        add("hottest supports on " + Hours.day(heat.clock().toLocalDate()) + ", when bare steel in the open gets hottest at "
+                + heat.clock().toLocalTime() + " by the clock (" + HeatText.conditions(heat.hour().open()) + "; "
+                + heat.origin() + "):");
+        for (MemberDay member : heat.hottestFirst().stream().limit(MOST_HOT).toList()) {
+            add("  " + member.supportId() + ", " + HeatText.peak(member) + "; "
+                    + HeatText.burns(SupportHeat.burnsWithin(member)));
+        }
+        add("  the same hour in the open, square to the sun, "
+                + Figures.thickness(SupportHeat.TUBE_M) + " thick, still air and 1 m/s: " + compared(heat));
+        add("  " + HeatText.THRESHOLDS);
+    }
+
+    private static String compared(SupportHeat heat) {
+        Map<String, List<String>> bySurface = new LinkedHashMap<>();
+        for (HotHour.Row row : heat.comparison()) {
+            if (row.diameterM() == SupportHeat.TUBE_M) {
+                bySurface
+                        .computeIfAbsent(row.surface().word(), word -> new ArrayList<>())
+                        .add(Figures.decimals(row.surfaceC(), 0));
+            }
+        }
+        List<String> parts = new ArrayList<>();
+        bySurface.forEach((word, degrees) -> parts.add(word + " " + String.join(" and ", degrees) + " °C"));
+        return String.join(", ", parts);
     }
 
     private String mended(PlatformShade platform) {

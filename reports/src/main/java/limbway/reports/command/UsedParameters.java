@@ -7,6 +7,8 @@ import limbway.model.body.Body;
 import limbway.model.body.BodyCatalogue;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
+import limbway.model.heat.HeatSettings;
+import limbway.model.heat.SurfaceCatalogue;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 import limbway.model.route.ChoiceSharpness;
@@ -41,6 +43,10 @@ final class UsedParameters {
         List<Parameter> all = new ArrayList<>(question.parametersOfScenario());
         all.addAll(rule(year.rule()));
         all.addAll(ShadeSettings.standard().parameters());
+        if (question.study().weather().isPresent()) {
+            all.addAll(HeatSettings.standard().parameters());
+            all.addAll(SurfaceCatalogue.parameters());
+        }
         return all;
     }
 

@@ -3,12 +3,15 @@ package limbway.reports.data;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
+import limbway.model.heat.MemberDay;
 import limbway.model.shade.ShadeYear;
 import limbway.reports.measure.DayShade;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeByHour;
 import limbway.reports.measure.ShadeMap;
+import limbway.reports.measure.SupportHeat;
 
 /** A year of shade as tables: by day, by month and hour, by platform and month, every moment, and the map. */
 public final class ShadeTables {
@@ -20,10 +23,14 @@ public final class ShadeTables {
      *
      * @param year which platforms lay in shade when
      * @param map hours of shade on ground and decks
+     * @param heat how hot supports get; empty where nobody knows
      * @return tables in a fixed order
      */
-    public static List<CsvTable> of(ShadeYear year, ShadeMap map) {
-        return List.of(days(year), hours(year), platforms(year), moments(year), map(map));
+    public static List<CsvTable> of(ShadeYear year, ShadeMap map, Optional<SupportHeat> heat) {
+        List<CsvTable> tables =
+                new ArrayList<>(List.of(days(year), hours(year), platforms(year), moments(year), map(map)));
+        heat.ifPresent(known -> tables.add(heat(known)));
+        return tables;
     }
 
     private static CsvTable days(ShadeYear year) {
@@ -134,6 +141,33 @@ public final class ShadeTables {
                         Field.number("day_h", "hours of shade on " + map.day() + " [h]")));
         rows(table, map.ground());
         map.decks().forEach(deck -> rows(table, deck));
+        return table;
+    }
+
+    private static CsvTable heat(SupportHeat heat) {
+        CsvTable table = new CsvTable(
+                "support_heat",
+                "one support at the middle of one hour of " + heat.clock().toLocalDate(),
+                List.of(
+                        Field.text("support", "name of the support, the hottest first"),
+                        Field.text("surface", "surface that it is taken to have"),
+                        Field.number("diameter_m", "mean thickness [m]"),
+                        Field.whole("hour", "hour by the clocks of the site, 0 to 23"),
+                        Field.number("mean_c", "temperature round it, mean along it [°C]"),
+                        Field.number("hottest_c", "the same at its hottest point [°C]"),
+                        Field.number("sunny_side_c", "upper bound of the side to the sun there [°C]")));
+        for (MemberDay member : heat.hottestFirst()) {
+            for (int hour = 0; hour < member.meanC().size(); hour++) {
+                table.row(
+                        member.supportId(),
+                        member.surface().word(),
+                        CsvTable.number(member.diameterM(), 4),
+                        hour,
+                        CsvTable.number(member.meanC().get(hour), 2),
+                        CsvTable.number(member.hottestC().get(hour), 2),
+                        CsvTable.number(member.sunnySideC().get(hour), 2));
+            }
+        }
         return table;
     }
 

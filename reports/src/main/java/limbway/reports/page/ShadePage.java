@@ -39,6 +39,7 @@ public final class ShadePage {
         platforms(html, report);
         sun(html, report, views);
         maps(html, report, views);
+        HeatSection.write(html, report);
         html.element("h2 id=\"trust\"", "Where not to trust this").list(ShadeText.DOUBTFUL);
         html.element("h2 id=\"numbers\"", "Every number used").paragraph(PageText.PARAMETERS);
         html.table("Parameters", TrustSections.parameters(report.info().parameters()));
@@ -82,6 +83,7 @@ public final class ShadePage {
 
     private static void answer(Html html, ShadeReport report) {
         html.element("h2 id=\"answer\"", "The answer");
+        html.open("div class=\"first\"").open("div");
         html.element("p class=\"big\"", report.isKept() ? "Enough shade" : "Too little shade");
         html.element(
                 "p class=\"answer\"", "The rule is " + ShadeText.verdict(report.year()) + ".");
@@ -89,10 +91,11 @@ public final class ShadePage {
             html.paragraph(Phrases.sentence("it is broken " + ShadeText.when(report.year())));
         }
         html.paragraph("What is asked: " + ShadeText.rule(report.year().rule()) + ".");
+        html.paragraph(ShadeText.standardTime(report.year().calendar())).close("div");
         if (report.hasSun()) {
             html.figure(yearChart(report));
         }
-        html.paragraph(ShadeText.standardTime(report.year().calendar()));
+        html.close("div");
     }
 
     private static void contents(Html html) {
@@ -101,6 +104,7 @@ public final class ShadePage {
         html.link("platforms", "Platform by platform");
         html.link("sun", "Where the sun stands when shade is too little");
         html.link("maps", "Where the shade falls");
+        html.link("heat", "How hot supports get");
         html.link("trust", "Where not to trust this");
         html.link("numbers", "Every number used");
         html.link("again", "To look again");
@@ -164,8 +168,10 @@ public final class ShadePage {
                 + "th day of the year; "
                 + Hours.day(views.map().day()) + " is "
                 + (report.isKept() ? "the day that is hardest to pass in shade." : "the worst day."));
+        html.open("div class=\"pair\"");
         html.figure(ShadeMapChart.ofYear(report.enclosure(), views.map()));
         html.figure(ShadeMapChart.ofDay(report.enclosure(), views.map()));
+        html.close("div");
     }
 
     private static void again(Html html, ShadeReport report) {

@@ -1,6 +1,7 @@
 package limbway.reports.page;
 
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.shade.ShadeYear;
@@ -8,9 +9,7 @@ import limbway.reports.data.ShadeInfo;
 import limbway.reports.measure.DayShade;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeByHour;
-import limbway.reports.measure.ShadeMap;
-import limbway.reports.measure.SkyPatch;
-import limbway.reports.measure.SunPath;
+import limbway.reports.measure.SupportHeat;
 
 /**
  * Everything that is told of a year of shade.
@@ -21,6 +20,7 @@ import limbway.reports.measure.SunPath;
  * @param hours the same by month and hour
  * @param platforms the same by platform
  * @param hardest the day that is hardest to pass in shade
+ * @param heat how hot supports get; empty where the scenario has no weather
  */
 public record ShadeReport(
         ShadeInfo info,
@@ -28,7 +28,8 @@ public record ShadeReport(
         ShadeYear year,
         ShadeByHour hours,
         List<PlatformShade> platforms,
-        DayShade hardest) {
+        DayShade hardest,
+        Optional<SupportHeat> heat) {
 
     /** Keeps a copy of the list. */
     public ShadeReport {
@@ -41,16 +42,19 @@ public record ShadeReport(
      * @param info how it was looked at
      * @param enclosure what stands there
      * @param year which platforms lay in shade when
+     * @param heat how hot supports get; empty where the scenario has no weather
      * @return the report
      */
-    public static ShadeReport of(ShadeInfo info, Enclosure enclosure, ShadeYear year) {
+    public static ShadeReport of(
+            ShadeInfo info, Enclosure enclosure, ShadeYear year, Optional<SupportHeat> heat) {
         return new ShadeReport(
                 info,
                 enclosure,
                 year,
                 ShadeByHour.of(year),
                 PlatformShade.of(year),
-                DayShade.hardest(DayShade.of(year)));
+                DayShade.hardest(DayShade.of(year)),
+                heat);
     }
 
     /**

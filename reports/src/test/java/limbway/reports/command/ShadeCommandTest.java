@@ -31,7 +31,7 @@ class ShadeCommandTest {
                       - {platform: low, on: west at 2, size: [1.2, 1.2]}
                       - {platform: next, on: prop at 2, size: [1.2, 1.2]}
                       - {platform: open, on: east at 4.8, size: [1.2, 1.2]}
-                    shading:
+                    covers:
                       - {roof: lid, outline: [[0, 2], [11, 2], [11, 8], [0, 8]], height: 6}
                     resources:
                     """);
