@@ -185,8 +185,8 @@ public final class SunPathChart {
         for (int i = 0; i < days.size(); i++) {
             List<SunPosition> line = days.get(i).positions();
             if (!line.isEmpty()) {
-                // names of days stand past noon, in turns a little earlier and later
-                SunPosition by = line.get(line.size() * (i % 2 == 0 ? 65 : 55) / 100);
+                // near the horizon lines lie apart; names stand in turns by their evening and by their morning
+                SunPosition by = line.get(line.size() * (i % 2 == 0 ? 88 : 12) / 100);
                 Point2D at = at(by.azimuthDeg(), by.altitudeDeg());
                 labels.write(DAY_NAMES[i], at.getX(), at.getY(), 2, Style.strongType(11), 22);
             }

@@ -69,6 +69,7 @@ final class ShadeAnswer {
             one.put("surface", member.surface().word());
             one.put("diameter_m", member.diameterM());
             one.put("hottest_c", member.peakC());
+            one.put("side_to_sun_at_most_c", member.sunnySideC().get(member.hottestHour()));
             one.put("hour", member.hottestHour());
             one.put("burns_within", burns(SupportHeat.burnsWithin(member)));
             supports.add(one);
@@ -81,6 +82,7 @@ final class ShadeAnswer {
             one.put("diameter_m", row.diameterM());
             one.put("wind_m_per_s", row.windMPerS());
             one.put("surface_c", row.surfaceC());
+            one.put("side_to_sun_at_most_c", row.sunnySideC());
             one.put("burns_within", burns(SupportHeat.burnsWithin(row)));
             rows.add(one);
         }

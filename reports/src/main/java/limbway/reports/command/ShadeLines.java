@@ -120,14 +120,18 @@ final class ShadeLines {
 
     private void heat(SupportHeat heat) {
         add("hottest supports on " + Hours.day(heat.clock().toLocalDate()) + ", when bare steel in the open gets hottest at "
-                + heat.clock().toLocalTime() + " by the clock (" + HeatText.conditions(heat.hour().open()) + "; "
-                + heat.origin() + "):");
+                + heat.clock().toLocalTime() + " by the clock, with " + HeatText.conditions(heat.hour().open()) + ":");
         for (MemberDay member : heat.hottestFirst().stream().limit(MOST_HOT).toList()) {
-            add("  " + member.supportId() + ", " + HeatText.peak(member) + "; "
-                    + HeatText.burns(SupportHeat.burnsWithin(member)));
+            boolean isEven = SupportHeat.isEven(member.surface());
+            int hour = member.hottestHour();
+            add("  " + member.supportId() + ", " + member.surface().word() + ", "
+                    + Figures.thickness(member.diameterM()) + ": "
+                    + HeatText.surface(member.peakC(), member.sunnySideC().get(hour), isEven) + " at " + hour + ":30; "
+                    + HeatText.burns(SupportHeat.burnsWithin(member), isEven));
         }
         add("  the same hour in the open, square to the sun, "
                 + Figures.thickness(SupportHeat.TUBE_M) + " thick, still air and 1 m/s: " + compared(heat));
+        add("  weather: " + heat.origin());
         add("  " + HeatText.THRESHOLDS);
     }
 

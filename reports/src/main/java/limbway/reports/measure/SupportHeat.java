@@ -81,28 +81,41 @@ public record SupportHeat(
     }
 
     /**
-     * The shortest touch that burns a human's skin in the hottest hour of a support.
+     * Whether the whole surface of a member shares its heat, so that the mean round it is what a hand feels.
+     *
+     * @param surface its surface
+     * @return true for metal, painted or not
+     */
+    public static boolean isEven(Surface surface) {
+        return surface.touch() == Surface.Touch.METAL || surface.touch() == Surface.Touch.COATED_METAL;
+    }
+
+    /**
+     * The shortest touch that burns a human's skin in the hottest hour of a support; on wood, rope and stone, where the side
+     * to the sun is hotter than the rest, the shortest that may.
      *
      * @param member a support through a day
      * @return how long a touch; empty if none of the known thresholds is reached
      */
     public static Optional<ContactLimits.Hold> burnsWithin(MemberDay member) {
-        return burnsWithin(member.surface(), member.peakC());
+        return burnsWithin(
+                member.surface(), member.peakC(), member.sunnySideC().get(member.hottestHour()));
     }
 
     /**
-     * The shortest touch that burns a human's skin on a member of the comparison.
+     * The same of a member of the comparison.
      *
      * @param row a row of the comparison
      * @return how long a touch; empty if none of the known thresholds is reached
      */
     public static Optional<ContactLimits.Hold> burnsWithin(HotHour.Row row) {
-        return burnsWithin(row.surface(), row.surfaceC());
+        return burnsWithin(row.surface(), row.surfaceC(), row.sunnySideC());
     }
 
-    private static Optional<ContactLimits.Hold> burnsWithin(Surface surface, double surfaceC) {
+    private static Optional<ContactLimits.Hold> burnsWithin(Surface surface, double meanC, double sunnySideC) {
+        double touchedC = isEven(surface) ? meanC : sunnySideC;
         return Arrays.stream(ContactLimits.Hold.values())
-                .filter(hold -> ContactLimits.burns(surface.touch(), hold, surfaceC))
+                .filter(hold -> ContactLimits.burns(surface.touch(), hold, touchedC))
                 .findFirst();
     }
 }

@@ -1,7 +1,11 @@
 package limbway.reports.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 import limbway.model.heat.HotHour;
 import limbway.model.heat.MemberDay;
@@ -28,8 +32,8 @@ final class HeatSection {
         SupportHeat heat = report.heat().get();
         html.paragraph("The hour of the year in which a bare steel tube in the open gets hottest is "
                 + Hours.moment(heat.clock()) + " by the clocks of the site: "
-                + HeatText.conditions(heat.hour().open()) + " (" + heat.origin()
-                + "). On that day the supports, where they stand, in sun and shade, come to:");
+                + HeatText.conditions(heat.hour().open()) + ". The weather is " + heat.origin()
+                + ". On that day the supports, where they stand, in sun and shade, come to:");
         html.table("Hottest supports, at the middle of each hour", supports(heat));
         int left = heat.hottestFirst().size() - MOST_SUPPORTS;
         if (left > 0) {
@@ -44,32 +48,35 @@ final class HeatSection {
     private static DataTable supports(SupportHeat heat) {
         List<List<String>> rows = new ArrayList<>();
         for (MemberDay member : heat.hottestFirst().stream().limit(MOST_SUPPORTS).toList()) {
+            boolean isEven = SupportHeat.isEven(member.surface());
             int hour = member.hottestHour();
             rows.add(List.of(
                     member.supportId(),
                     member.surface().word(),
                     Figures.thickness(member.diameterM()),
-                    HeatText.degreesC(member.peakC()),
-                    HeatText.degreesC(member.sunnySideC().get(hour)),
+                    HeatText.surface(member.peakC(), member.sunnySideC().get(hour), isEven),
                     hour + ":30",
-                    HeatText.burns(SupportHeat.burnsWithin(member))));
+                    HeatText.burns(SupportHeat.burnsWithin(member), isEven)));
         }
-        return new DataTable(
-                List.of("support", "surface", "thickness", "hottest point", "side to the sun, at most", "at", "touch"), rows);
+        return new DataTable(List.of("support", "surface", "thickness", "at its hottest point", "when", "touch"), rows);
     }
 
+    /** One row for each surface and thickness, one column for each wind. */
     private static DataTable comparison(SupportHeat heat) {
-        List<List<String>> rows = new ArrayList<>();
+        Set<String> winds = new LinkedHashSet<>();
+        Map<String, List<String>> rows = new LinkedHashMap<>();
         for (HotHour.Row row : heat.comparison()) {
-            rows.add(List.of(
-                    row.surface().word(),
-                    Figures.thickness(row.diameterM()),
-                    row.windMPerS() == 0 ? "still air" : Figures.decimals(row.windMPerS(), 1) + " m/s",
-                    HeatText.degreesC(row.surfaceC()),
-                    HeatText.degreesC(row.sunnySideC()),
-                    HeatText.burns(SupportHeat.burnsWithin(row))));
+            boolean isEven = SupportHeat.isEven(row.surface());
+            winds.add(row.windMPerS() == 0 ? "still air" : "wind " + Figures.decimals(row.windMPerS(), 1) + " m/s");
+            String thickness = Figures.thickness(row.diameterM());
+            rows.computeIfAbsent(
+                            row.surface().word() + "\n" + thickness,
+                            key -> new ArrayList<>(List.of(row.surface().word(), thickness)))
+                    .add(HeatText.surface(row.surfaceC(), row.sunnySideC(), isEven) + "; "
+                            + HeatText.burns(SupportHeat.burnsWithin(row), isEven));
         }
-        return new DataTable(
-                List.of("surface", "thickness", "wind", "mean round it", "side to the sun, at most", "touch"), rows);
+        List<String> headers = new ArrayList<>(List.of("surface", "thickness"));
+        headers.addAll(winds);
+        return new DataTable(headers, List.copyOf(rows.values()));
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.heat.ContactLimits;
-import limbway.model.heat.MemberDay;
 import limbway.model.weather.Conditions;
 
 /** Says how hot members get, and what that would do to a hand. */
@@ -20,7 +19,8 @@ public final class HeatText {
             "Temperatures are those of long, round members in the balance of one hour; how bright and how dull a surface is "
                     + "was taken from handbooks or memory. A surface of no stated state is taken to be the hottest of its "
                     + "kind: zinc weathered, paint black. Ten degrees either way are well possible.",
-            "Of thick timber, rope and concrete the side towards the sun gets hotter than the mean round it; both are told.",
+            "Wood, rope and concrete are hotter on the side to the sun than round about. What is told of that side is an upper "
+                    + "bound, as if no heat flowed round, and a touch is judged by it.",
             "The wind beside a wall or under a roof is not the wind of the weather. In still air thin members are hardly "
                     + "cooler than thick ones.");
 
@@ -52,25 +52,23 @@ public final class HeatText {
      * What a touch does.
      *
      * @param hold the shortest touch that burns; empty if none does
+     * @param isEven whether the surface is as hot all round; else only its side to the sun may burn
      * @return a clause
      */
-    public static String burns(Optional<ContactLimits.Hold> hold) {
-        return hold.map(time -> "burns human skin within " + time.word()).orElse("no burn by these thresholds");
+    public static String burns(Optional<ContactLimits.Hold> hold, boolean isEven) {
+        return hold.map(time -> (isEven ? "burns" : "may burn") + " human skin in " + time.word())
+                .orElse("no burn by these thresholds");
     }
 
     /**
-     * A member and its hottest hour.
+     * How hot a surface is.
      *
-     * @param member a support through a day
-     * @return for example {@code weathered galvanised steel, 10 cm: 71 °C at 12:30}
+     * @param meanC mean round it [°C]
+     * @param sunnySideC upper bound of its side to the sun [°C]
+     * @param isEven whether the surface is as hot all round
+     * @return for example {@code 71 °C}, or {@code 44 °C, up to 63 °C on the side to the sun}
      */
-    public static String peak(MemberDay member) {
-        int hour = member.hottestHour();
-        String text = member.surface().word() + ", " + Figures.thickness(member.diameterM()) + ": "
-                + degreesC(member.peakC()) + " at " + hour + ":30";
-        return member.isSteady()
-                ? text
-                : text + ", its side to the sun up to "
-                        + degreesC(member.sunnySideC().get(hour));
+    public static String surface(double meanC, double sunnySideC, boolean isEven) {
+        return degreesC(meanC) + (isEven ? "" : ", up to " + degreesC(sunnySideC) + " on the side to the sun");
     }
 }
