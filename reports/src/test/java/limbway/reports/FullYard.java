@@ -4,6 +4,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.enclosure.Barrier;
@@ -93,6 +94,7 @@ public final class FullYard {
         return new Habitat(
                 new Variant("full", "", shaded(), List.of()),
                 List.of(new Animal("A", Pole.female(), 1), new Animal("B", Pole.juvenile(), 2)),
+                Optional.empty(),
                 EnergySettings.standard(),
                 ChoiceSharpness.standard());
     }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.energy.EnergySettings;
 import limbway.model.route.ChoiceSharpness;
@@ -34,7 +35,8 @@ public final class Yard {
     }
 
     public static Measures measures(Variant layout, List<Animal> animals) {
-        Habitat habitat = new Habitat(layout, animals, EnergySettings.standard(), ChoiceSharpness.standard());
+        Habitat habitat =
+                new Habitat(layout, animals, Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard());
         return Measures.of(Experiment.run(habitat, SETTINGS, DaySettings.standard(), (done, total) -> {}), 1);
     }
 

@@ -3,6 +3,7 @@ package limbway.sim;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.body.Body;
 import limbway.model.body.BodyCatalogue;
@@ -16,6 +17,7 @@ import limbway.model.scene.Scene;
 import limbway.model.study.Animal;
 import limbway.model.study.Feeding;
 import limbway.model.study.Variant;
+import limbway.sim.habitat.Climate;
 import limbway.sim.habitat.Habitat;
 
 /** Builds small enclosures in a few readable lines. */
@@ -26,6 +28,7 @@ public final class Yard {
     private final List<Feeding> feedings = new ArrayList<>();
     private final List<Animal> animals = new ArrayList<>();
     private ChoiceSharpness sharpness = ChoiceSharpness.standard();
+    private Optional<Climate> climate = Optional.empty();
 
     /** A yard of five animals, six masts, ropes all round and a diagonal, fifteen resources. */
     public static Yard furnished() {
@@ -115,6 +118,12 @@ public final class Yard {
         return this;
     }
 
+    /** Gives the yard a weather. */
+    public Yard climate(Climate outside) {
+        climate = Optional.of(outside);
+        return this;
+    }
+
     /** The yard made ready to be lived in. */
     public Habitat build() {
         Enclosure bare = scene.build();
@@ -125,7 +134,11 @@ public final class Yard {
     /** Another enclosure with the animals and the feedings of this one, made ready to be lived in. */
     public Habitat build(Enclosure enclosure) {
         return new Habitat(
-                new Variant("as built", "", enclosure, feedings), animals, EnergySettings.standard(), sharpness);
+                new Variant("as built", "", enclosure, feedings),
+                animals,
+                climate,
+                EnergySettings.standard(),
+                sharpness);
     }
 
     /** A body of the catalogue. */

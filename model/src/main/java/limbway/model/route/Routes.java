@@ -50,6 +50,15 @@ public final class Routes {
     }
 
     /**
+     * How strictly the cheaper way is taken.
+     *
+     * @return the sharpness of the choice
+     */
+    public ChoiceSharpness sharpness() {
+        return sharpness;
+    }
+
+    /**
      * What each move costs.
      *
      * @return costs of the body

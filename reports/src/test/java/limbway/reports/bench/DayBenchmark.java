@@ -3,6 +3,7 @@ package limbway.reports.bench;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 import org.openjdk.jmh.annotations.Benchmark;
@@ -84,6 +85,7 @@ public class DayBenchmark {
                         animal("C", "adult female", 3),
                         animal("D", "adolescent", 4),
                         animal("E", "juvenile", 5)),
+                Optional.empty(),
                 EnergySettings.standard(),
                 ChoiceSharpness.standard());
         for (Body body : habitat.bodies()) {

@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 import org.apache.commons.csv.CSVFormat;
@@ -39,7 +40,8 @@ class TablesReadByStrangersTest {
     @BeforeAll
     static void compile() {
         Study study = Yard.study();
-        habitat = new Habitat(study.base(), study.animals(), EnergySettings.standard(), ChoiceSharpness.standard());
+        habitat = new Habitat(
+                study.base(), study.animals(), Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard());
         graph = habitat.graph();
     }
 

@@ -2,6 +2,7 @@ package limbway.reports.measure;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -34,7 +35,12 @@ class MoatAndCageTest {
     }
 
     private static Map<String, UsableVolume> usable(Variant layout, Study study) {
-        return Room.of(new Habitat(layout, study.animals(), EnergySettings.standard(), ChoiceSharpness.standard()))
+        return Room.of(new Habitat(
+                        layout,
+                        study.animals(),
+                        Optional.empty(),
+                        EnergySettings.standard(),
+                        ChoiceSharpness.standard()))
                 .usable();
     }
 

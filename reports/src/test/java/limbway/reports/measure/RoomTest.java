@@ -1,5 +1,7 @@
 package limbway.reports.measure;
 
+import java.util.Optional;
+
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -19,8 +21,8 @@ class RoomTest {
     void onTheYardTheSamplingErrorIsBelowAThousandthAndLongerArmsReachMore() {
         var study = Yard.study();
         for (Variant layout : study.layouts()) {
-            Room room = Room.of(
-                    new Habitat(layout, study.animals(), EnergySettings.standard(), ChoiceSharpness.standard()));
+            Room room = Room.of(new Habitat(
+                    layout, study.animals(), Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard()));
             room.usable().forEach((body, volume) -> {
                 String where = layout.name() + ", " + body + ": " + volume;
                 assertTrue(volume.standardErrorM3() < 0.001 * volume.m3(), where);

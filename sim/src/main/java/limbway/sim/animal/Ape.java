@@ -219,10 +219,11 @@ public final class Ape {
      *
      * @param passage number of an open passage
      * @param decision number of the decision
+     * @param nowMs time of setting out [ms]
      * @return true for the way off the ground
      */
-    public boolean goesOffGround(int passage, long decision) {
-        return outlook.passages().goesOffGround(passage, wayChance.uniform(decision));
+    public boolean goesOffGround(int passage, long decision, long nowMs) {
+        return wayChance.uniform(decision) < outlook.offGroundShare(passage, nowMs);
     }
 
     /**

@@ -96,7 +96,7 @@ public final class Appraisal {
                 continue;
             }
             double worth = gain * ape.outlook().nearness(firstPassage + place)
-                    - ape.outlook().toll(firstPassage + place)
+                    - ape.outlook().toll(firstPassage + place, nowMs)
                     + (here ? settings.choice().persistence() : 0)
                     + drawn(ape, decision, keys[place]);
             atRestingPlace |= here && kinds[place].isRestingPlace();

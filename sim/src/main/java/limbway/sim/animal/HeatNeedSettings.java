@@ -42,7 +42,7 @@ public record HeatNeedSettings(double troublesFromC, double greatestAtC, double 
      * @param operativeC operative temperature there [°C]
      * @return 0 to 1
      */
-    double trouble(double operativeC) {
+    public double trouble(double operativeC) {
         return Math.min(1, Math.max(0, (operativeC - troublesFromC) / (greatestAtC - troublesFromC)));
     }
 

@@ -69,7 +69,7 @@ public final class Nights {
         double leastToll = Double.POSITIVE_INFINITY;
         for (int r = 0; r < restingPlace.length; r++) {
             if (suits.test(r) && isOpen(ape, start, r, nowMs)) {
-                double toll = ape.outlook().toll(passage(ape, start, r));
+                double toll = ape.outlook().toll(passage(ape, start, r), nowMs);
                 if (toll < leastToll) {
                     leastToll = toll;
                     best = r;

@@ -1,6 +1,7 @@
 package limbway.sim.animal;
 
 import limbway.sim.habitat.Passages;
+import limbway.sim.habitat.SunlitWays;
 
 /**
  * What a body expects of every passage, reckoned once so that a decision only reads it.
@@ -13,6 +14,8 @@ public final class Outlook {
     private static final int NEVER = -1;
 
     private final Passages passages;
+    private final SunlitWays sun;
+    private final double tollPerJ;
     private final boolean[] open;
     private final double[] nearness;
     private final double[] toll;
@@ -26,12 +29,15 @@ public final class Outlook {
      * Reckons all passages of one body.
      *
      * @param passages its passages
+     * @param sun what the sun adds to its ways
      * @param resources number of resources
      * @param body what it burns
      * @param settings how places are weighed
      */
-    public Outlook(Passages passages, int resources, Physiology body, ChoiceSettings settings) {
+    public Outlook(Passages passages, SunlitWays sun, int resources, Physiology body, ChoiceSettings settings) {
         this.passages = passages;
+        this.sun = sun;
+        tollPerJ = settings.effortWeight() / body.hungriestJ();
         int count = passages.startCount() * resources;
         open = new boolean[count];
         nearness = new double[count];
@@ -74,9 +80,36 @@ public final class Outlook {
         return nearness[passage];
     }
 
-    /** Worth lost to the energy of the way. */
-    double toll(int passage) {
-        return toll[passage];
+    /**
+     * What the energy and the sun of the way cost in the unit of the needs.
+     *
+     * @param passage number of an open passage
+     * @param nowMs time of setting out
+     * @return 0 or more
+     */
+    double toll(int passage, long nowMs) {
+        if (!sun.areMinded()) {
+            return toll[passage];
+        }
+        double share = offGroundShare(passage, nowMs);
+        double discomfortJ = (share > 0 ? share * discomfortJ(passage, true, nowMs) : 0)
+                + (share < 1 ? (1 - share) * discomfortJ(passage, false, nowMs) : 0);
+        return toll[passage] + tollPerJ * discomfortJ;
+    }
+
+    /**
+     * How often it takes the way off the ground.
+     *
+     * @param passage number of an open passage
+     * @param nowMs time of setting out
+     * @return share, 0 to 1
+     */
+    double offGroundShare(int passage, long nowMs) {
+        return passages.offGroundShare(passage, discomfortJ(passage, true, nowMs), discomfortJ(passage, false, nowMs));
+    }
+
+    private double discomfortJ(int passage, boolean off, long nowMs) {
+        return sun.discomfortJ(passages, passage, off, nowMs);
     }
 
     /** Where a trip may end, or a negative number if that way is never taken. */

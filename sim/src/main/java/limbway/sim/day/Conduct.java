@@ -116,7 +116,7 @@ final class Conduct {
             stalls.leave(ape);
         }
         int passage = passages(ape).passage(ape.start(), place);
-        boolean off = ape.goesOffGround(passage, decision);
+        boolean off = ape.goesOffGround(passage, decision, diary.nowMs());
         Way way = passages(ape).way(passage, off);
         int end = passages(ape).end(passage, off);
         if (way.moves().isEmpty()) {

@@ -20,6 +20,8 @@ import limbway.sim.animal.Physiology;
 import limbway.sim.animal.Resting;
 import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
+import limbway.sim.habitat.Passages;
+import limbway.sim.habitat.SunlitWays;
 
 /** What all replications of a run share: the layout, what bodies expect of it, the light and the keepers' hours. */
 public final class RunPlan {
@@ -52,11 +54,14 @@ public final class RunPlan {
         for (Body body : habitat.bodies()) {
             Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
             physiologies.put(body, physiology);
-            outlooks.put(
-                    body,
-                    habitat.passages(body).stream()
-                            .map(passages -> new Outlook(passages, resources().size(), physiology, settings.choice()))
-                            .toList());
+            List<SunlitWays> sun = habitat.sunlitWays(body, date, days, settings.heat()::trouble);
+            List<Passages> passages = habitat.passages(body);
+            List<Outlook> found = new ArrayList<>();
+            for (int stretch = 0; stretch < passages.size(); stretch++) {
+                found.add(new Outlook(
+                        passages.get(stretch), sun.get(stretch), resources().size(), physiology, settings.choice()));
+            }
+            outlooks.put(body, List.copyOf(found));
         }
         appraisal = new Appraisal(resources(), settings);
         resting = new Resting(settings);

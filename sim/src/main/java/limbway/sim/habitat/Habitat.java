@@ -5,14 +5,21 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 import limbway.model.body.Body;
+import limbway.model.enclosure.Enclosure;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
 import limbway.model.graph.MoveCosts;
 import limbway.model.graph.RouteGraph;
+import limbway.model.heat.HeatSettings;
+import limbway.model.heat.OperativeTemperature;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.route.Routes;
+import limbway.model.shade.ShadeScene;
+import limbway.model.shade.ShadeSettings;
 import limbway.model.study.Animal;
 import limbway.model.study.Variant;
 
@@ -31,18 +38,26 @@ public final class Habitat {
     private final ChoiceSharpness sharpness;
     private final DoorHours doorHours;
     private final Map<Body, List<Passages>> passages = new LinkedHashMap<>();
+    private final Optional<Climate> climate;
 
     /**
      * Compiles a layout for a group of animals.
      *
      * @param layout what stands there and what is fed
      * @param animals who lives there, at least one
+     * @param climate what they have to bear; empty where the weather is unknown, and then nobody gets hot
      * @param energy multipliers of the energy model
      * @param sharpness how strictly the cheaper way is taken
      */
-    public Habitat(Variant layout, List<Animal> animals, EnergySettings energy, ChoiceSharpness sharpness) {
+    public Habitat(
+            Variant layout,
+            List<Animal> animals,
+            Optional<Climate> climate,
+            EnergySettings energy,
+            ChoiceSharpness sharpness) {
         this.layout = layout;
         this.animals = List.copyOf(animals);
+        this.climate = climate;
         this.energy = energy;
         this.sharpness = sharpness;
         this.doorHours = new DoorHours(layout.enclosure().bounds().doors());
@@ -115,7 +130,42 @@ public final class Habitat {
      * @return a table in steps of a quarter of an hour
      */
     public Warmth warmth(LocalDate date, int days) {
-        return Warmth.UNKNOWN;
+        // holds and their order are the same for all bodies
+        Passages any = passages(animals.get(0).body()).get(0);
+        return exposure().map(found -> found.warmth(any, date, days)).orElse(Warmth.UNKNOWN);
+    }
+
+    /**
+     * What the sun on the way is worth to a body, for each stretch of the doors as {@link #passages(Body)}.
+     *
+     * @param body one of the bodies
+     * @param date calendar date of day 1
+     * @param days number of days, 1 or more
+     * @param trouble from operative temperature [°C] to the share of the discomfort that is felt, 0 to 1
+     * @return one table for each stretch
+     */
+    public List<SunlitWays> sunlitWays(Body body, LocalDate date, int days, DoubleUnaryOperator trouble) {
+        double watt = climate.map(Climate::sunlitWayW).orElse(0.0);
+        List<SunlitWays> found = new ArrayList<>();
+        for (Passages stretch : passages(body)) {
+            found.add(
+                    watt == 0
+                            ? SunlitWays.NOT_MINDED
+                            : exposure()
+                                    .orElseThrow()
+                                    .sunlitWays(stretch, routes(body).costs(), watt, trouble, date, days));
+        }
+        return List.copyOf(found);
+    }
+
+    private Optional<Exposure> exposure() {
+        Enclosure enclosure = layout.enclosure();
+        return climate.map(outside -> new Exposure(
+                graph,
+                enclosure.site(),
+                ShadeScene.of(enclosure, ShadeSettings.standard()),
+                outside.weather(),
+                new OperativeTemperature(HeatSettings.standard())));
     }
 
     /**

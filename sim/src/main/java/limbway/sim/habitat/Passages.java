@@ -3,6 +3,7 @@ package limbway.sim.habitat;
 import java.util.Arrays;
 
 import limbway.model.graph.RouteGraph;
+import limbway.model.route.ChoiceSharpness;
 import limbway.model.route.Routes;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
@@ -18,6 +19,7 @@ public final class Passages {
     private final int[] holds;
     private final int[] startOfHold;
     private final int resources;
+    private final ChoiceSharpness sharpness;
     private final Search.Reached[] ways;
     private final Leg[] offGround;
     private final Leg[] overGround;
@@ -32,6 +34,7 @@ public final class Passages {
      */
     Passages(Routes routes) {
         RouteGraph graph = routes.graph();
+        sharpness = routes.sharpness();
         resources = graph.resources().size();
         startOfHold = new int[graph.holdCount()];
         Arrays.fill(startOfHold, -1);
@@ -124,14 +127,41 @@ public final class Passages {
     }
 
     /**
-     * Whether an animal takes the way off the ground.
+     * How often an animal takes the way off the ground, when both ways have costs of their own beyond energy.
      *
      * @param passage number of an open passage
-     * @param uniform a number above 0 and below 1
-     * @return true where the number lies below the share of that way
+     * @param offJ what is added to the way off the ground [J], 0 or more
+     * @param overJ what is added to the way over the ground [J], 0 or more
+     * @return share, 0 to 1; as without those costs where there is but one way, or where one is never taken
      */
-    public boolean goesOffGround(int passage, double uniform) {
-        return uniform < ways[passage].offGroundShare();
+    public double offGroundShare(int passage, double offJ, double overJ) {
+        double share = ways[passage].offGroundShare();
+        if (share <= 0 || share >= 1 || (offJ == 0 && overJ == 0)) {
+            return share;
+        }
+        return sharpness.shareOfFirst(
+                way(passage, true).milliJ() + Math.round(offJ * 1000),
+                way(passage, false).milliJ() + Math.round(overJ * 1000));
+    }
+
+    /**
+     * Number of passages, open or not.
+     *
+     * @return starts times resources
+     */
+    public int count() {
+        return ways.length;
+    }
+
+    /**
+     * Whether there is a way.
+     *
+     * @param passage number of a passage
+     * @param off true for the way off the ground
+     * @return false where the passage is shut or has no such way
+     */
+    public boolean hasWay(int passage, boolean off) {
+        return leg(passage, off) != null;
     }
 
     /**

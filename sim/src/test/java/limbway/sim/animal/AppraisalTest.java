@@ -6,6 +6,7 @@ import limbway.model.enclosure.ResourceKind;
 import limbway.sim.Yard;
 import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
+import limbway.sim.habitat.SunlitWays;
 import limbway.sim.habitat.Warmth;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -39,7 +40,7 @@ class AppraisalTest {
         var passages = habitat.passages(animal.body()).get(0);
         Physiology body = Physiology.of(animal.body(), 1.6, settings);
         Needs needs = new Needs(body, settings.needs(), 0);
-        Outlook outlook = new Outlook(passages, 4, body, settings.choice());
+        Outlook outlook = new Outlook(passages, SunlitWays.NOT_MINDED, 4, body, settings.choice());
         Ape built = new Ape(
                 0,
                 animal,
@@ -125,7 +126,7 @@ class AppraisalTest {
                     0,
                     animal,
                     body,
-                    new Outlook(passages, 3, body, settings.choice()),
+                    new Outlook(passages, SunlitWays.NOT_MINDED, 3, body, settings.choice()),
                     new Needs(body, settings.needs(), 0),
                     new HeatCurve(warmth, settings.heat()),
                     new Chance(1, 1),

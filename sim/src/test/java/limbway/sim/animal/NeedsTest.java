@@ -5,6 +5,7 @@ import org.junit.jupiter.api.Test;
 
 import limbway.model.energy.DailyExpenditure;
 import limbway.sim.Yard;
+import limbway.sim.habitat.SunlitWays;
 import limbway.sim.habitat.Warmth;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -85,7 +86,8 @@ class NeedsTest {
         var habitat = Yard.furnished().build();
         var animal = habitat.animals().get(1);
         int resources = habitat.graph().resources().size();
-        var outlook = new Outlook(habitat.passages(animal.body()).get(0), resources, body, settings.choice());
+        var outlook = new Outlook(
+                habitat.passages(animal.body()).get(0), SunlitWays.NOT_MINDED, resources, body, settings.choice());
         return new Ape(
                 1,
                 animal,

@@ -1,0 +1,162 @@
+package limbway.model.shade;
+
+import java.util.Arrays;
+import java.util.List;
+
+import limbway.model.geometry.Point;
+
+/** A tree of boxes around casters, in flat arrays, in which those along a ray are found. */
+final class Boxes {
+
+    private static final int LEAF = 4;
+    private static final int DEEPEST = 64;
+
+    private final double[] box;
+    private final int[] first;
+    private final int[] count;
+    private final int[] order;
+    private int nodes;
+
+    /** A tree over boxes of six numbers each: least x, y, z, then greatest x, y, z. */
+    Boxes(List<double[]> boxes) {
+        int n = boxes.size();
+        order = new int[n];
+        Arrays.setAll(order, i -> i);
+        int most = Math.max(1, 2 * n);
+        box = new double[most * 6];
+        first = new int[most];
+        count = new int[most];
+        if (n > 0) {
+            nodes = 1;
+            build(0, 0, n, boxes);
+        }
+    }
+
+    static double[] around(List<Point> points, double marginM) {
+        double[] box = none();
+        for (Point p : points) {
+            double[] one = {p.xM(), p.yM(), p.zM(), p.xM(), p.yM(), p.zM()};
+            widen(box, 0, one);
+        }
+        for (int i = 0; i < 6; i++) {
+            box[i] += i < 3 ? -marginM : marginM;
+        }
+        return box;
+    }
+
+    private static double[] none() {
+        double far = Double.POSITIVE_INFINITY;
+        return new double[] {far, far, far, -far, -far, -far};
+    }
+
+    private static void widen(double[] target, int at, double[] other) {
+        for (int i = 0; i < 3; i++) {
+            target[at + i] = Math.min(target[at + i], other[i]);
+            target[at + i + 3] = Math.max(target[at + i + 3], other[i + 3]);
+        }
+    }
+
+    private void build(int node, int from, int to, List<double[]> boxes) {
+        double[] whole = none();
+        double[] middles = none();
+        for (int i = from; i < to; i++) {
+            double[] one = boxes.get(order[i]);
+            widen(whole, 0, one);
+            double[] middle = new double[6];
+            for (int axis = 0; axis < 6; axis++) {
+                middle[axis] = (one[axis % 3] + one[axis % 3 + 3]) / 2;
+            }
+            widen(middles, 0, middle);
+        }
+        System.arraycopy(whole, 0, box, node * 6, 6);
+        int axis = longest(middles);
+        if (to - from <= LEAF) {
+            first[node] = from;
+            count[node] = to - from;
+            return;
+        }
+        int split = (from + to) / 2;
+        int[] sorted = Arrays.stream(order, from, to)
+                .boxed()
+                .sorted((a, b) -> {
+                    double ma = boxes.get(a)[axis] + boxes.get(a)[axis + 3];
+                    double mb = boxes.get(b)[axis] + boxes.get(b)[axis + 3];
+                    return ma == mb ? Integer.compare(a, b) : Double.compare(ma, mb);
+                })
+                .mapToInt(Integer::intValue)
+                .toArray();
+        System.arraycopy(sorted, 0, order, from, sorted.length);
+        int left = nodes;
+        nodes += 2;
+        first[node] = left;
+        build(left, from, split, boxes);
+        build(left + 1, split, to, boxes);
+    }
+
+    private static int longest(double[] box) {
+        int best = 0;
+        for (int axis = 1; axis < 3; axis++) {
+            if (box[axis + 3] - box[axis] > box[best + 3] - box[best]) {
+                best = axis;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * Finds what a bundle of parallel rays may meet: a box of starting points and one direction.
+     *
+     * @param middle middle of the starting points: x, y, z
+     * @param half half the size of their box
+     * @param dx direction of unit length
+     * @param found filled with numbers of boxes, in an order that depends on the tree alone
+     * @return how many were found
+     */
+    int along(double[] middle, double[] half, double dx, double dy, double dz, int[] found) {
+        if (nodes == 0) {
+            return 0;
+        }
+        int[] stack = new int[DEEPEST];
+        int depth = 1;
+        int n = 0;
+        double ix = 1 / dx;
+        double iy = 1 / dy;
+        double iz = 1 / dz;
+        while (depth > 0) {
+            int node = stack[--depth];
+            if (!meets(node * 6, middle, half, ix, iy, iz)) {
+                continue;
+            }
+            if (count[node] > 0) {
+                for (int i = 0; i < count[node]; i++) {
+                    found[n++] = order[first[node] + i];
+                }
+            } else {
+                stack[depth++] = first[node];
+                stack[depth++] = first[node] + 1;
+            }
+        }
+        return n;
+    }
+
+    private boolean meets(int at, double[] middle, double[] half, double ix, double iy, double iz) {
+        double near = 0;
+        double far = Double.POSITIVE_INFINITY;
+        for (int axis = 0; axis < 3; axis++) {
+            double inverse = axis == 0 ? ix : axis == 1 ? iy : iz;
+            double low = box[at + axis] - half[axis] - middle[axis];
+            double high = box[at + axis + 3] + half[axis] - middle[axis];
+            if (Double.isInfinite(inverse)) {
+                if (low > 0 || high < 0) {
+                    return false;
+                }
+                continue;
+            }
+            double a = low * inverse;
+            double b = high * inverse;
+            near = Math.max(near, Math.min(a, b));
+            far = Math.min(far, Math.max(a, b));
+        }
+        return near <= far;
+    }
+}

@@ -1,0 +1,15 @@
+package limbway.model.shade;
+
+/** Something that takes light out of a ray. Knows no tree of boxes and no sun. */
+interface Caster {
+
+    /** The corners of a box around it: least x, y, z, then greatest x, y, z [m]. */
+    double[] box();
+
+    /**
+     * Share of the light that comes through on the way from a point towards the sun.
+     *
+     * @param season state of the leaves
+     */
+    double through(double x, double y, double z, double dx, double dy, double dz, int season);
+}

@@ -1,0 +1,128 @@
+package limbway.model.shade;
+
+import java.time.MonthDay;
+import java.util.List;
+
+import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.Horizon;
+import limbway.model.geometry.Point;
+
+/** An enclosure made ready to be asked how much light reaches a point. Never changes; many threads may ask it. */
+public final class ShadeScene {
+
+    /** Directions of the sky in which light is looked for: rings of equal weight on a level surface. */
+    private static final int RINGS = 8;
+
+    private static final int SECTORS = 24;
+    private static final double[] NO_SIZE = new double[3];
+
+    private final Caster[] casters;
+    private final Boxes boxes;
+    private final LeafStates states;
+    private final Horizon horizon;
+
+    private ShadeScene(Casters casters, Horizon horizon) {
+        this.casters = casters.all().toArray(Caster[]::new);
+        this.boxes = new Boxes(casters.all().stream().map(Caster::box).toList());
+        this.states = casters.states();
+        this.horizon = horizon;
+    }
+
+    /**
+     * Takes an enclosure apart.
+     *
+     * @param enclosure what stands there
+     * @param settings what shade depends on besides shape
+     * @return a scene
+     */
+    public static ShadeScene of(Enclosure enclosure, ShadeSettings settings) {
+        return new ShadeScene(new Casters(enclosure, settings), enclosure.site().horizon());
+    }
+
+    /**
+     * The state of the leaves on a day.
+     *
+     * @param day day of the year
+     * @return a number to ask with
+     */
+    public int season(MonthDay day) {
+        return states.on(day);
+    }
+
+    /**
+     * How much of the direct sunlight reaches a point.
+     *
+     * @param x metres east
+     * @param y metres north
+     * @param z metres up
+     * @param sun direction towards the middle of the sun, of length 1
+     * @param season state of the leaves
+     * @return share, 0 to 1; 0 where the sun stands below the horizon
+     */
+    public double beam(double x, double y, double z, Point sun, int season) {
+        if (isBelowHorizon(sun)) {
+            return 0;
+        }
+        int[] found = new int[casters.length];
+        int n = boxes.along(new double[] {x, y, z}, NO_SIZE, sun.xM(), sun.yM(), sun.zM(), found);
+        return through(x, y, z, sun, season, found, n, 0);
+    }
+
+    /**
+     * How much of the light of an evenly bright sky reaches a level surface at a point.
+     *
+     * @param x metres east
+     * @param y metres north
+     * @param z metres up
+     * @param season state of the leaves
+     * @return share, 0 to 1
+     */
+    public double sky(double x, double y, double z, int season) {
+        double sum = 0;
+        for (int ring = 0; ring < RINGS; ring++) {
+            double altitude = StrictMath.asin(Math.sqrt((ring + 0.5) / RINGS));
+            for (int sector = 0; sector < SECTORS; sector++) {
+                double azimuth = 2 * Math.PI * (sector + (ring % 2) / 2.0) / SECTORS;
+                double level = StrictMath.cos(altitude);
+                Point towards = new Point(
+                        level * StrictMath.sin(azimuth), level * StrictMath.cos(azimuth), StrictMath.sin(altitude));
+                sum += beam(x, y, z, towards, season);
+            }
+        }
+        return sum / (RINGS * SECTORS);
+    }
+
+    /** Whether the land around hides a direction. */
+    boolean isBelowHorizon(Point sun) {
+        if (sun.zM() <= 0) {
+            return true;
+        }
+        double azimuth = Math.toDegrees(StrictMath.atan2(sun.xM(), sun.yM()));
+        double altitude = Math.toDegrees(StrictMath.asin(Math.min(1, sun.zM())));
+        return altitude < horizon.altitudeDeg(azimuth < 0 ? azimuth + 360 : azimuth);
+    }
+
+    /** Number of casters. */
+    int size() {
+        return casters.length;
+    }
+
+    /** All casters that a bundle of rays towards the sun may meet. */
+    int along(double[] middle, double[] half, Point sun, int[] found) {
+        return boxes.along(middle, half, sun.xM(), sun.yM(), sun.zM(), found);
+    }
+
+    /** The beam at a point, past some casters; anything up to a limit that settles the question may come back. */
+    double through(double x, double y, double z, Point sun, int season, int[] found, int n, double enough) {
+        double beam = 1;
+        for (int i = 0; i < n && beam > enough; i++) {
+            beam *= casters[found[i]].through(x, y, z, sun.xM(), sun.yM(), sun.zM(), season);
+        }
+        return beam;
+    }
+
+    /** The casters, for comparison. */
+    List<Caster> casters() {
+        return List.of(casters);
+    }
+}
