@@ -36,7 +36,15 @@ import limbway.model.geometry.Triangle;
  * @param structureTopM greatest height of what stands in the enclosure and bounds it [m]
  * @param pxPerM scale
  */
-record Frame(double westM, double southM, double eastM, double northM, double lowM, double topM, double structureTopM, double pxPerM) {
+record Frame(
+        double westM,
+        double southM,
+        double eastM,
+        double northM,
+        double lowM,
+        double topM,
+        double structureTopM,
+        double pxPerM) {
 
     static final double LEFT_PX = 44;
     static final double PLAN_TOP_PX = 30;
@@ -95,7 +103,8 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
             things.add(new Beside(building.footprint().toPolygon().getEnvelopeInternal(), building.topZM()));
         }
         for (Crown crown : shading.neighbours()) {
-            Envelope plan = new Envelope(new Coordinate(crown.foot().xM(), crown.foot().yM()));
+            Envelope plan =
+                    new Envelope(new Coordinate(crown.foot().xM(), crown.foot().yM()));
             plan.expandBy(crown.radiusM());
             things.add(new Beside(plan, crown.topZM()));
         }
@@ -202,8 +211,7 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
     Shape fromSide(Crown crown) {
         double r = crown.radiusM() * pxPerM;
         double top = sideYPx(crown.topZM());
-        return new Rectangle2D.Double(
-                xPx(crown.foot().xM()) - r, top, 2 * r, sideYPx(crown.baseZM()) - top);
+        return new Rectangle2D.Double(xPx(crown.foot().xM()) - r, top, 2 * r, sideYPx(crown.baseZM()) - top);
     }
 
     Path2D inPlan(Outline outline) {

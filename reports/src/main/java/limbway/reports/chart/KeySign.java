@@ -120,7 +120,9 @@ record KeySign(String words, Painter sample) {
 
     private static void neighbour(Graphics2D g, Rectangle2D area) {
         ShadingSign.neighbour(
-                g, new Ellipse2D.Double(area.getMinX() + 4, area.getMinY() - 3, area.getWidth() - 8, area.getHeight() + 6));
+                g,
+                new Ellipse2D.Double(
+                        area.getMinX() + 4, area.getMinY() - 3, area.getWidth() - 8, area.getHeight() + 6));
     }
 
     private static Line2D middle(Rectangle2D area) {

@@ -15,8 +15,7 @@ import limbway.reports.words.ShadeText;
  * @param firstHour hour of the first row
  * @param rows number of hours
  */
-record MonthHourGrid(
-        double leftPx, double topPx, double cellWidthPx, double cellHeightPx, int firstHour, int rows) {
+record MonthHourGrid(double leftPx, double topPx, double cellWidthPx, double cellHeightPx, int firstHour, int rows) {
 
     Rectangle2D cell(int month, int hour) {
         return new Rectangle2D.Double(

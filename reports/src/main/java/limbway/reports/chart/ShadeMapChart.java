@@ -51,8 +51,7 @@ public final class ShadeMapChart {
      * @return the picture
      */
     public static Picture ofYear(Enclosure enclosure, ShadeMap map) {
-        return new ShadeMapChart(
-                        enclosure, map, map.yearSunH(), ShadeMap.Cell::yearH, ShadeMap.Area::yearH)
+        return new ShadeMapChart(enclosure, map, map.yearSunH(), ShadeMap.Cell::yearH, ShadeMap.Area::yearH)
                 .picture("shade-map-year", "Hours of shade a day, averaged over the year");
     }
 
@@ -89,7 +88,10 @@ public final class ShadeMapChart {
         structure.drawGround();
         cells(g, map.ground(), frame.inPlan(enclosure.ground().outline()));
         for (int i = 0; i < map.decks().size(); i++) {
-            cells(g, map.decks().get(i), frame.inPlan(enclosure.platforms().get(i).outline()));
+            cells(
+                    g,
+                    map.decks().get(i),
+                    frame.inPlan(enclosure.platforms().get(i).outline()));
         }
         structure.drawStanding(false);
         names(g);
@@ -107,7 +109,8 @@ public final class ShadeMapChart {
         while (from < of.cells().size()) {
             ShadeMap.Cell first = of.cells().get(from);
             int to = from + 1;
-            while (to < of.cells().size() && continues(of.cells().get(to - 1), of.cells().get(to), of.sizeM())) {
+            while (to < of.cells().size()
+                    && continues(of.cells().get(to - 1), of.cells().get(to), of.sizeM())) {
                 to++;
             }
             g.setColor(colour(first));
@@ -139,7 +142,9 @@ public final class ShadeMapChart {
             var at = frame.inPlan(platform.centre());
             double halfPx = frame.inPlan(platform.outline()).getBounds2D().getWidth() / 2;
             labels.write(
-                    platform.id() + " " + Figures.decimals(meanHours.applyAsDouble(map.decks().get(i)), 1) + " h",
+                    platform.id() + " "
+                            + Figures.decimals(
+                                    meanHours.applyAsDouble(map.decks().get(i)), 1) + " h",
                     at.getX(),
                     at.getY(),
                     halfPx,
@@ -160,8 +165,8 @@ public final class ShadeMapChart {
             g.setColor(Style.FAINT);
             g.setStroke(Style.line(0.6));
             g.draw(box);
-            String words = Figures.decimals(sunH * step / steps, 1) + " to "
-                    + Figures.decimals(sunH * (step + 1) / steps, 1);
+            String words =
+                    Figures.decimals(sunH * step / steps, 1) + " to " + Figures.decimals(sunH * (step + 1) / steps, 1);
             x = letters.from(words, x + 27, y + 4, Style.type(12), Style.INK) + 14;
         }
         letters.from(

@@ -14,6 +14,12 @@ final class ShadeStyle {
     /** Too few platforms in shade for less than half of the time. */
     static final Color PART_BREACH = new Color(0xF0, 0xA8, 0x70);
 
+    /** A part of the sky from which too few are in shade for half of the time or more; lines are drawn over it. */
+    static final Color SKY_BREACH = new Color(0xE3, 0x86, 0x49);
+
+    /** A part of the sky from which too few are in shade for less than half of the time. */
+    static final Color SKY_PART_BREACH = new Color(0xFA, 0xDD, 0xC4);
+
     /** As many as asked for. */
     static final Color ENOUGH = new Color(0xD3, 0xE3, 0xE6);
 

@@ -28,12 +28,7 @@ public final class ShadeYearChart {
         this.shade = shade;
         this.atLeast = atLeast;
         this.grid = new MonthHourGrid(
-                LEFT_PX,
-                TOP_PX,
-                CELL_WIDTH_PX,
-                CELL_HEIGHT_PX,
-                hours[0],
-                hours[hours.length - 1] - hours[0] + 1);
+                LEFT_PX, TOP_PX, CELL_WIDTH_PX, CELL_HEIGHT_PX, hours[0], hours[hours.length - 1] - hours[0] + 1);
     }
 
     /**
@@ -96,12 +91,10 @@ public final class ShadeYearChart {
         Lettering letters = new Lettering(g);
         Color ink = Style.inkOn(fill);
         if (breach == 0) {
-            letters.middle(
-                    Integer.toString(fewest), cell.getCenterX(), cell.getCenterY() + 5, Style.type(14), ink);
+            letters.middle(Integer.toString(fewest), cell.getCenterX(), cell.getCenterY() + 5, Style.type(14), ink);
             return;
         }
-        letters.middle(
-                Integer.toString(fewest), cell.getCenterX(), cell.getMinY() + 15, Style.strongType(14), ink);
+        letters.middle(Integer.toString(fewest), cell.getCenterX(), cell.getMinY() + 15, Style.strongType(14), ink);
         letters.middle(Hours.brief(breach), cell.getCenterX(), cell.getMaxY() - 5, Style.type(10), ink);
     }
 
@@ -154,9 +147,11 @@ public final class ShadeYearChart {
             List<String> row = new ArrayList<>(List.of(MonthHourGrid.clock(hour)));
             for (int month = 0; month < ShadeByHour.MONTHS; month++) {
                 int breach = shade.breachMinutes(month, hour);
-                row.add(shade.fewest(month, hour).isEmpty()
-                        ? ""
-                        : shade.fewest(month, hour).getAsInt() + (breach > 0 ? ", too few " + Hours.text(breach) : ""));
+                row.add(
+                        shade.fewest(month, hour).isEmpty()
+                                ? ""
+                                : shade.fewest(month, hour).getAsInt()
+                                        + (breach > 0 ? ", too few " + Hours.text(breach) : ""));
             }
             rows.add(row);
         }

@@ -84,8 +84,8 @@ final class ShadingSign {
         g.setColor(LEAVES);
         g.fill(crown);
         g.setColor(LINE);
-        g.setStroke(new BasicStroke(
-                1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {7, 3, 1.5f, 3}, 0));
+        g.setStroke(
+                new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {7, 3, 1.5f, 3}, 0));
         g.draw(crown);
     }
 }

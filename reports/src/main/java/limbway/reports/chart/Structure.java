@@ -88,8 +88,7 @@ final class Structure {
         surroundings.drawPanels(true);
         surroundings.drawDoorsInPlan();
         for (Platform platform : enclosure.platforms()) {
-            drawDeck(
-                    isHammock(platform) ? hammock(platform) : frame.inPlan(platform.outline()), platform.zM(), opaque);
+            drawDeck(isHammock(platform) ? hammock(platform) : frame.inPlan(platform.outline()), platform.zM(), opaque);
         }
         enclosure.supports().forEach(support -> drawSupport(support, true, opaque));
         surroundings.drawCovers(true);

@@ -105,7 +105,7 @@ public final class SunPathChart {
             add(shape, at(a0 + i, h0 + SkyPatch.ALTITUDE_DEG), false);
         }
         shape.closePath();
-        g.setColor(patch.breachShare() >= 0.5 ? ShadeStyle.BREACH : ShadeStyle.PART_BREACH);
+        g.setColor(patch.breachShare() >= 0.5 ? ShadeStyle.SKY_BREACH : ShadeStyle.SKY_PART_BREACH);
         g.fill(shape);
         g.setColor(Style.PAPER);
         g.setStroke(Style.line(0.6));
@@ -209,8 +209,8 @@ public final class SunPathChart {
     private void key(Graphics2D g) {
         Lettering letters = new Lettering(g);
         double y = HEIGHT_PX - 66;
-        double x = sample(g, 44, y, ShadeStyle.PART_BREACH, "too few in shade, less than half of the time");
-        x = sample(g, x, y, ShadeStyle.BREACH, "half of it or more");
+        double x = sample(g, 44, y, ShadeStyle.SKY_PART_BREACH, "too few in shade, less than half of the time");
+        x = sample(g, x, y, ShadeStyle.SKY_BREACH, "half of it or more");
         if (!site.horizon().marks().isEmpty()) {
             sample(g, x, y, LAND, "land before the sky");
         }

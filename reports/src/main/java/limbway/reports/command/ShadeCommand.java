@@ -60,10 +60,7 @@ final class ShadeCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Also write a page with charts and tables into DIR.")
+    @Option(names = "--out", paramLabel = "DIR", description = "Also write a page with charts and tables into DIR.")
     private Path out;
 
     @Option(
@@ -164,7 +161,7 @@ final class ShadeCommand implements Callable<Integer> {
     private ShadeReport report(Question question, List<String> counted, Interruption interruption) throws NotDone {
         Enclosure enclosure = question.layout().enclosure();
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
-        ShadeYear found = ShadeAudit.of(
+        Optional<ShadeYear> audited = ShadeAudit.of(
                 enclosure,
                 ShadeSettings.standard(),
                 new ShadeRule(atLeast, shadedShare, mostBeam, lowestSunDeg),
@@ -173,7 +170,7 @@ final class ShadeCommand implements Callable<Integer> {
                 threads == null ? Runtime.getRuntime().availableProcessors() : threads,
                 new ShadeProgressLine(line, interruption::isWanted));
         line.end();
-        stopIfWanted(interruption, "nothing");
+        ShadeYear found = audited.orElseThrow(ShadeCommand::stopped);
         ShadeInfo info = new ShadeInfo(
                 question.fileName(),
                 question.study().title(),
@@ -202,7 +199,9 @@ final class ShadeCommand implements Callable<Integer> {
                 report.year().calendar().year(),
                 report.hardest().date(),
                 interruption::isWanted);
-        stopIfWanted(interruption, "nothing");
+        if (interruption.isWanted()) {
+            throw stopped();
+        }
         ShadeViews views = ShadeViews.of(report.enclosure(), report.year(), map);
         try {
             ShadeFiles.write(folder, report, views);
@@ -211,9 +210,7 @@ final class ShadeCommand implements Callable<Integer> {
         }
     }
 
-    private static void stopIfWanted(Interruption interruption, String saved) throws NotDone {
-        if (interruption.isWanted()) {
-            throw new NotDone("limbway: interrupted before the year was finished\n  saved    " + saved + "\n");
-        }
+    private static NotDone stopped() {
+        return new NotDone("limbway: interrupted before all was looked at\n  saved    nothing\n");
     }
 }

@@ -119,8 +119,10 @@ final class ShadeLines {
     }
 
     private void heat(SupportHeat heat) {
-        add("hottest supports on " + Hours.day(heat.clock().toLocalDate()) + ", when bare steel in the open gets hottest at "
-                + heat.clock().toLocalTime() + " by the clock, with " + HeatText.conditions(heat.hour().open()) + ":");
+        add("hottest supports on " + Hours.day(heat.clock().toLocalDate())
+                + ", when bare steel in the open gets hottest at "
+                + heat.clock().toLocalTime() + " by the clock, with "
+                + HeatText.conditions(heat.hour().open()) + ":");
         for (MemberDay member : heat.hottestFirst().stream().limit(MOST_HOT).toList()) {
             boolean isEven = SupportHeat.isEven(member.surface());
             int hour = member.hottestHour();
@@ -129,8 +131,8 @@ final class ShadeLines {
                     + HeatText.surface(member.peakC(), member.sunnySideC().get(hour), isEven) + " at " + hour + ":30; "
                     + HeatText.burns(SupportHeat.burnsWithin(member), isEven));
         }
-        add("  the same hour in the open, square to the sun, "
-                + Figures.thickness(SupportHeat.TUBE_M) + " thick, still air and 1 m/s: " + compared(heat));
+        add("  the same hour in the open, square to the sun, " + Figures.thickness(SupportHeat.TUBE_M)
+                + " thick, still air and 1 m/s: " + compared(heat));
         add("  weather: " + heat.origin());
         add("  " + HeatText.THRESHOLDS);
     }
@@ -151,6 +153,7 @@ final class ShadeLines {
 
     private String mended(PlatformShade platform) {
         return Hours.text(platform.mendedMinutes()) + " ("
-                + Figures.percent((double) platform.mendedMinutes() / report.year().breachMinutes()) + ")";
+                + Figures.percent(
+                        (double) platform.mendedMinutes() / report.year().breachMinutes()) + ")";
     }
 }

@@ -9,8 +9,6 @@ final class ShadeProgressLine implements ShadeProgress {
 
     private final StatusLine line;
     private final BooleanSupplier stop;
-    private int done;
-    private int total;
 
     ShadeProgressLine(StatusLine line, BooleanSupplier stop) {
         this.line = line;
@@ -18,14 +16,8 @@ final class ShadeProgressLine implements ShadeProgress {
     }
 
     @Override
-    public synchronized void finished(int nowDone, int ofAll) {
-        done = nowDone;
-        total = ofAll;
+    public boolean goesOn(int done, int total) {
         line.say(line.elapsedS(), () -> "sun and shade: " + done + " of " + total + " days");
-    }
-
-    @Override
-    public boolean wantsStop() {
-        return stop.getAsBoolean();
+        return !stop.getAsBoolean();
     }
 }

@@ -56,7 +56,8 @@ public final class ShadeTables {
                 List.of(
                         Field.whole("month", "1 to 12"),
                         Field.whole("hour", "hour of standard time in which it begins, 0 to 23"),
-                        Field.whole("sun_min", "time in which shade is asked for, all days of the month together [min]"),
+                        Field.whole(
+                                "sun_min", "time in which shade is asked for, all days of the month together [min]"),
                         Field.whole("breach_min", "part of it with too few platforms in shade [min]"),
                         Field.whole("fewest_shaded", "fewest platforms in shade at once")));
         ShadeByHour shade = ShadeByHour.of(year);

@@ -88,8 +88,9 @@ public record PlatformShade(
                     continue;
                 }
                 for (int platform = 0; platform < minutes.length; platform++) {
-                    minutes[platform] +=
-                            year.isShaded(platform, day, slot) ? 0 : year.calendar().stepMin();
+                    minutes[platform] += year.isShaded(platform, day, slot)
+                            ? 0
+                            : year.calendar().stepMin();
                 }
             }
         }

@@ -76,7 +76,7 @@ public record ShadeMap(LocalDate day, double daySunH, double yearSunH, Area grou
 
     private static final int YEAR_STEP_MIN = 30;
     private static final int DAY_STEP_MIN = 15;
-    private static final int MOST_GROUND_CELLS = 1600;
+    private static final int MOST_GROUND_CELLS = 3000;
     private static final int LEAST_DECK_CELLS = 16;
     private static final double[] SIZES_M = {0.25, 0.5, 1, 2, 5, 10, 20, 50};
 
@@ -105,12 +105,7 @@ public record ShadeMap(LocalDate day, double daySunH, double yearSunH, Area grou
      * @return the map; whatever of it was finished if the work was given up
      */
     public static ShadeMap of(
-            Enclosure enclosure,
-            ShadeScene scene,
-            ShadeRule rule,
-            int year,
-            LocalDate day,
-            BooleanSupplier wantsStop) {
+            Enclosure enclosure, ShadeScene scene, ShadeRule rule, int year, LocalDate day, BooleanSupplier wantsStop) {
         ShadeCalendar coarse = ShadeCalendar.of(enclosure.site(), year, YEAR_STEP_MIN);
         List<Ray> yearRays = new ArrayList<>();
         int days = 0;
@@ -141,7 +136,7 @@ public record ShadeMap(LocalDate day, double daySunH, double yearSunH, Area grou
         List<Ray> rays = new ArrayList<>();
         for (int slot = 0; slot < calendar.slots(); slot++) {
             SunPosition sun = SunPosition.at(enclosure.site(), calendar.moment(day, slot));
-            if (sun.altitudeDeg() >= rule.lowestSunDeg()) {
+            if (sun.altitudeDeg() > rule.lowestSunDeg()) {
                 rays.add(new Ray(sun.direction(), season));
             }
         }

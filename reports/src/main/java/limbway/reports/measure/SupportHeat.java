@@ -28,11 +28,7 @@ import limbway.model.weather.Weather;
  * @param comparison the same hour for several surfaces, thicknesses and winds, in the open and square to the sun
  */
 public record SupportHeat(
-        LocalDateTime clock,
-        HotHour hour,
-        String origin,
-        List<MemberDay> hottestFirst,
-        List<HotHour.Row> comparison) {
+        LocalDateTime clock, HotHour hour, String origin, List<MemberDay> hottestFirst, List<HotHour.Row> comparison) {
 
     /** Thickness of a scaffold tube [m], to which much is compared. */
     public static final double TUBE_M = 0.0483;
@@ -98,8 +94,7 @@ public record SupportHeat(
      * @return how long a touch; empty if none of the known thresholds is reached
      */
     public static Optional<ContactLimits.Hold> burnsWithin(MemberDay member) {
-        return burnsWithin(
-                member.surface(), member.peakC(), member.sunnySideC().get(member.hottestHour()));
+        return burnsWithin(member.surface(), member.peakC(), member.sunnySideC().get(member.hottestHour()));
     }
 
     /**

@@ -25,8 +25,9 @@ final class HeatSection {
     static void write(Html html, ShadeReport report) {
         html.element("h2 id=\"heat\"", "How hot supports get");
         if (report.heat().isEmpty()) {
-            html.paragraph("The scenario has no weather, so no temperatures are told. Add weather to it, as monthly means or "
-                    + "as a file of hours.");
+            html.paragraph(
+                    "The scenario has no weather, so no temperatures are told. Add weather to it, as monthly means or "
+                            + "as a file of hours.");
             return;
         }
         SupportHeat heat = report.heat().get();
@@ -47,7 +48,8 @@ final class HeatSection {
 
     private static DataTable supports(SupportHeat heat) {
         List<List<String>> rows = new ArrayList<>();
-        for (MemberDay member : heat.hottestFirst().stream().limit(MOST_SUPPORTS).toList()) {
+        for (MemberDay member :
+                heat.hottestFirst().stream().limit(MOST_SUPPORTS).toList()) {
             boolean isEven = SupportHeat.isEven(member.surface());
             int hour = member.hottestHour();
             rows.add(List.of(

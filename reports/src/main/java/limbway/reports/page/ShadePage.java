@@ -1,7 +1,6 @@
 package limbway.reports.page;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 import limbway.reports.chart.DataTable;
@@ -12,7 +11,6 @@ import limbway.reports.chart.ShadeYearChart;
 import limbway.reports.chart.SunPathChart;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeMap;
-import limbway.reports.words.Cautions;
 import limbway.reports.words.Figures;
 import limbway.reports.words.Hours;
 import limbway.reports.words.PageText;
@@ -31,11 +29,12 @@ public final class ShadePage {
      * @return HTML, ending with a line end; the same report gives the same text
      */
     public static String html(ShadeReport report, ShadeViews views) {
-        Html html = Html.page("Shade through the year: " + report.info().title() + ", " + report.info().layout());
+        Html html = Html.page("Shade through the year: " + report.info().title() + ", "
+                + report.info().layout());
         html.close("header").open("main");
         answer(html, report);
         contents(html);
-        remedy(html, report);
+        RemedySection.write(html, report);
         platforms(html, report);
         sun(html, report, views);
         maps(html, report, views);
@@ -85,8 +84,7 @@ public final class ShadePage {
         html.element("h2 id=\"answer\"", "The answer");
         html.open("div class=\"first\"").open("div");
         html.element("p class=\"big\"", report.isKept() ? "Enough shade" : "Too little shade");
-        html.element(
-                "p class=\"answer\"", "The rule is " + ShadeText.verdict(report.year()) + ".");
+        html.element("p class=\"answer\"", "The rule is " + ShadeText.verdict(report.year()) + ".");
         if (!report.isKept()) {
             html.paragraph(Phrases.sentence("it is broken " + ShadeText.when(report.year())));
         }
@@ -110,30 +108,6 @@ public final class ShadePage {
         html.link("again", "To look again");
         html.link("cautions", "Before anything is built");
         html.close("ul").close("nav");
-    }
-
-    private static void remedy(Html html, ShadeReport report) {
-        html.element("h2 id=\"mend\"", "What would mend it");
-        if (report.isKept()) {
-            html.paragraph("Nothing has to be mended for this rule. The hardest day is "
-                    + Hours.day(report.hardest().date()) + ": at its tightest, for "
-                    + Hours.text(report.hardest().fewestMinutes()) + ", "
-                    + report.hardest().fewest() + " platforms are in shade at once.");
-            return;
-        }
-        html.paragraph(ShadeText.ONE_ROOF);
-        List<List<String>> rows = new ArrayList<>();
-        for (PlatformShade platform : report.platforms().stream()
-                .sorted(Comparator.comparingInt(p -> -p.mendedMinutes()))
-                .toList()) {
-            rows.add(List.of(
-                    platform.platform(),
-                    Hours.text(platform.mendedMinutes()),
-                    Figures.percent((double) platform.mendedMinutes() / report.year().breachMinutes())));
-        }
-        html.table(
-                "Breach that would end if this platform alone always lay in shade",
-                new DataTable(List.of("platform", "time a year", "of all breach"), rows));
     }
 
     private static void platforms(Html html, ShadeReport report) {

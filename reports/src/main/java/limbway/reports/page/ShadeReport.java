@@ -45,8 +45,7 @@ public record ShadeReport(
      * @param heat how hot supports get; empty where the scenario has no weather
      * @return the report
      */
-    public static ShadeReport of(
-            ShadeInfo info, Enclosure enclosure, ShadeYear year, Optional<SupportHeat> heat) {
+    public static ShadeReport of(ShadeInfo info, Enclosure enclosure, ShadeYear year, Optional<SupportHeat> heat) {
         return new ShadeReport(
                 info,
                 enclosure,
@@ -74,5 +73,4 @@ public record ShadeReport(
     public boolean hasSun() {
         return year.sunMinutes() > 0;
     }
-
 }

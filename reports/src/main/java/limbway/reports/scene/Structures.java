@@ -94,8 +94,7 @@ final class Structures {
         Polyline axis = Polyline.straight(
                 crown.foot().atHeight(crown.baseZM()), crown.foot().atHeight(crown.topZM()));
         Mesh branches = Tube.of(axis, CROWN_SIDES, alongM -> crown.radiusM());
-        return SceneNode.thing("crown", crown.id(), new Part(branches, finish))
-                .telling("trunk", crown.trunk());
+        return SceneNode.thing("crown", crown.id(), new Part(branches, finish)).telling("trunk", crown.trunk());
     }
 
     private static SceneNode panel(Panel panel) {

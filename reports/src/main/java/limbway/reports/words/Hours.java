@@ -36,9 +36,7 @@ public final class Hours {
      * @return for example {@code 45 min} or {@code 12 h}
      */
     public static String brief(int minutes) {
-        return 2 * minutes < 3 * HOUR_MIN
-                ? minutes + " min"
-                : Figures.decimals((double) minutes / HOUR_MIN, 0) + " h";
+        return 2 * minutes < 3 * HOUR_MIN ? minutes + " min" : Figures.decimals((double) minutes / HOUR_MIN, 0) + " h";
     }
 
     /**

@@ -17,6 +17,7 @@ public final class ShadeText {
                     + "rainy place.",
             "Crowns are upright cylinders of evenly spread leaves: the real shade of a tree moves with its gaps, and a young "
                     + "tree grows. A tree dies or is cut: look at what remains without it.",
+            "While the sun stands behind the land around, everything counts as shaded.",
             "Only the direct beam counts as sun. Light from the sky, and heat from ground and walls, reach places in shade.",
             "Thin things are left out where their shadow blurs: a rope or a net gives no shade that an animal could use a few "
                     + "metres below.",
@@ -48,7 +49,7 @@ public final class ShadeText {
      * @return a clause with all thresholds
      */
     public static String rule(ShadeRule rule) {
-        return "whenever the sun stands " + degrees(rule.lowestSunDeg()) + " or more above the level, at least "
+        return "whenever the sun stands more than " + degrees(rule.lowestSunDeg()) + " above the level, at least "
                 + platforms(rule.atLeast()) + " in shade; a platform is in shade where "
                 + Figures.percent(rule.leastShadedShare()) + " or more of it gets at most "
                 + Figures.percent(rule.mostBeam()) + " of the direct sunlight";
@@ -94,7 +95,8 @@ public final class ShadeText {
      * @return a sentence
      */
     public static String standardTime(ShadeCalendar calendar) {
-        return "Times are standard time of the site, UTC" + calendar.offset().getId().replace("Z", "")
+        return "Times are standard time of the site, UTC"
+                + calendar.offset().getId().replace("Z", "")
                 + ", without summer time; looked at every " + calendar.stepMin() + " min of every day of "
                 + calendar.year() + ".";
     }

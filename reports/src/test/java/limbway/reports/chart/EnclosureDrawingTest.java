@@ -65,7 +65,8 @@ class EnclosureDrawingTest {
     void whatStandsForItsShadeAloneIsDrawnAndNamed() throws IOException {
         Enclosure shaded = FullYard.shaded();
         List<String> words = KeySign.of(shaded).stream().map(KeySign::words).toList();
-        assertEquals(List.of("roof", "sail", "building", "tree beside"), words.subList(words.size() - 5, words.size() - 1));
+        assertEquals(
+                List.of("roof", "sail", "building", "tree beside"), words.subList(words.size() - 5, words.size() - 1));
         String svg = PictureFormat.svgFile(draw(shaded));
         assertTrue(svg.contains(">deck-roof</text>") && svg.contains(">sling-sail</text>"));
         Frame frame = Frame.of(shaded);

@@ -141,7 +141,12 @@ class MessagesTest {
     @Test
     void everyHelpHasExamplesAndCautions() {
         for (String[] args : new String[][] {
-            {"--help"}, {"check", "--help"}, {"run", "--help"}, {"explain", "--help"}, {"shade", "--help"}, {"graph", "--help"}
+            {"--help"},
+            {"check", "--help"},
+            {"run", "--help"},
+            {"explain", "--help"},
+            {"shade", "--help"},
+            {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);
             assertEquals(0, answer.code());

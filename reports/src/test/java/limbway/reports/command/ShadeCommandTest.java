@@ -24,10 +24,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 /** Two decks under a wide roof and one in the open, near the equator. */
 class ShadeCommandTest {
 
-    static final String TEXT = TinyScenario.TEXT
-            .replace(
-                    "resources:\n",
-                    """
+    static final String TEXT = TinyScenario.TEXT.replace("resources:\n", """
                       - {platform: low, on: west at 2, size: [1.2, 1.2]}
                       - {platform: next, on: prop at 2, size: [1.2, 1.2]}
                       - {platform: open, on: east at 4.8, size: [1.2, 1.2]}
@@ -143,10 +140,11 @@ class ShadeCommandTest {
         JsonNode data = new ObjectMapper().readTree(Files.readString(out.resolve("data/datapackage.json")));
         assertEquals("limbway-shade", data.get("name").asText());
         for (JsonNode table : data.get("resources")) {
-            List<String> lines =
-                    Files.readAllLines(out.resolve("data").resolve(table.get("path").asText()));
+            List<String> lines = Files.readAllLines(
+                    out.resolve("data").resolve(table.get("path").asText()));
             List<String> fields = new ArrayList<>();
-            table.at("/schema/fields").forEach(field -> fields.add(field.get("name").asText()));
+            table.at("/schema/fields")
+                    .forEach(field -> fields.add(field.get("name").asText()));
             assertEquals(String.join(",", fields), lines.get(0));
             assertTrue(lines.size() > 12, table.get("path").asText());
         }
@@ -207,5 +205,43 @@ class ShadeCommandTest {
         Answer answer = limbway("shade", bare, "--step", 60, "--out", folder.resolve("bare"));
         assertEquals(1, answer.code(), answer.err());
         assertTrue(answer.out().contains("there is no platform in this layout\n"), answer.out());
+    }
+
+    @Test
+    void withWeatherTheHottestSupportsAreToldAndWithoutNot() throws IOException {
+        assertTrue(json("--step", 60).get("heat").isNull());
+        Files.writeString(
+                scenario,
+                TEXT.replace(
+                        "ground: ",
+                        "weather: {monthly-max: [30, 30, 31, 32, 32, 32, 32, 32, 31, 31, 31, 30], "
+                                + "monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23], wind: 1 m/s}\nground: "));
+        JsonNode heat = json("--step", 60).get("heat");
+        assertEquals(4, heat.get("supports").size());
+        double hottest = heat.at("/supports/0/hottest_c").asDouble();
+        assertTrue(hottest > 35 && hottest < 80, "hottest = " + hottest);
+        for (JsonNode row : heat.get("comparison")) {
+            assertTrue(row.get("surface_c").asDouble() > heat.get("air_c").asDouble(), row.toString());
+        }
+        assertTrue(heat.get("burns").asText().contains("skin of human adults"));
+        Path out = folder.resolve("hot");
+        Answer answer = limbway("shade", scenario, "--step", 60, "--out", out);
+        String flat = answer.out().replaceAll("\\s+", " ");
+        assertTrue(flat.contains("hottest supports on ") && flat.contains("white paint on steel"), flat);
+        assertTrue(flat.contains("ISO 13732-1 from memory"), flat);
+        // 4 supports, 24 hours
+        assertEquals(
+                1 + 4 * 24,
+                Files.readAllLines(out.resolve("data/support_heat.csv")).size());
+        assertTrue(Files.readString(out.resolve("shade.html")).contains("id=\"heat\""));
+    }
+
+    @Test
+    void anInterruptedAuditSaysThatNothingIsSaved() {
+        Thread.currentThread().interrupt();
+        Answer answer = limbway("shade", scenario);
+        assertEquals(3, answer.code(), answer.out());
+        assertEquals("limbway: interrupted before all was looked at\n  saved    nothing\n", answer.err());
+        assertEquals("", answer.out());
     }
 }

@@ -69,7 +69,8 @@ class GlbReadByAStrangerTest {
         expected.put("doors", ids(enclosure.bounds().doors().stream().map(Door::id)));
         expected.put("covers", ids(enclosure.shading().covers().stream().map(Cover::id)));
         expected.put("buildings", ids(enclosure.shading().buildings().stream().map(Building::id)));
-        expected.put("trees beside", ids(enclosure.shading().neighbours().stream().map(Crown::id)));
+        expected.put(
+                "trees beside", ids(enclosure.shading().neighbours().stream().map(Crown::id)));
         Map<String, List<String>> found = new LinkedHashMap<>();
         NodeModel root = model.getSceneModels().get(0).getNodeModels().get(0);
         assertEquals("enclosure", root.getName());

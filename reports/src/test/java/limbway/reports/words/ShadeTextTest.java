@@ -12,7 +12,7 @@ class ShadeTextTest {
     @Test
     void theRuleIsToldWithAllItsThresholds() {
         assertEquals(
-                "whenever the sun stands 5° or more above the level, at least 2 platforms are in shade; a platform is in shade "
+                "whenever the sun stands more than 5° above the level, at least 2 platforms are in shade; a platform is in shade "
                         + "where 75 % or more of it gets at most 30 % of the direct sunlight",
                 ShadeText.rule(ShadeRule.standard()));
     }

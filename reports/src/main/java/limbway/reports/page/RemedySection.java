@@ -1,0 +1,42 @@
+package limbway.reports.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+import limbway.reports.chart.DataTable;
+import limbway.reports.measure.PlatformShade;
+import limbway.reports.words.Figures;
+import limbway.reports.words.Hours;
+import limbway.reports.words.ShadeText;
+
+/** What would mend a broken rule of shade, or how narrowly it is kept. */
+final class RemedySection {
+
+    private RemedySection() {}
+
+    static void write(Html html, ShadeReport report) {
+        html.element("h2 id=\"mend\"", "What would mend it");
+        if (report.isKept()) {
+            html.paragraph("Nothing has to be mended for this rule. The hardest day is "
+                    + Hours.day(report.hardest().date()) + ": at its tightest, for "
+                    + Hours.text(report.hardest().fewestMinutes()) + ", "
+                    + report.hardest().fewest() + " platforms are in shade at once.");
+            return;
+        }
+        html.paragraph(ShadeText.ONE_ROOF);
+        List<List<String>> rows = new ArrayList<>();
+        for (PlatformShade platform : report.platforms().stream()
+                .sorted(Comparator.comparingInt(p -> -p.mendedMinutes()))
+                .toList()) {
+            rows.add(List.of(
+                    platform.platform(),
+                    Hours.text(platform.mendedMinutes()),
+                    Figures.percent(
+                            (double) platform.mendedMinutes() / report.year().breachMinutes())));
+        }
+        html.table(
+                "Breach that would end if this platform alone always lay in shade",
+                new DataTable(List.of("platform", "time a year", "of all breach"), rows));
+    }
+}
