@@ -26,7 +26,7 @@ public final class SunPathChart {
     private static final double MIDDLE_Y_PX = 318;
     private static final double RADIUS_PX = 278;
     private static final double HOUR_REACH_PX = 22;
-    private static final Color LAND = new Color(0x8C, 0x8C, 0x86);
+    private static final Color LAND = new Color(0x66, 0x66, 0x60);
     private static final Color DAY_LINE = new Color(0x1E, 0x3F, 0x63);
     private static final String[] DAY_NAMES = {
         "21 Dec", "21 Jan, Nov", "21 Feb, Oct", "21 Mar, Sep", "21 Apr, Aug", "21 May, Jul", "21 Jun"

@@ -17,6 +17,10 @@ final class RemedySection {
 
     static void write(Html html, ShadeReport report) {
         html.element("h2 id=\"mend\"", "What would mend it");
+        if (!report.hasSun()) {
+            html.paragraph("Nothing has to be mended: the sun never stands high enough for the rule to ask for shade.");
+            return;
+        }
         if (report.isKept()) {
             html.paragraph("Nothing has to be mended for this rule. The hardest day is "
                     + Hours.day(report.hardest().date()) + ": at its tightest, for "
