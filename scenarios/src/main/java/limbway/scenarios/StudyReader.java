@@ -19,9 +19,9 @@ import limbway.model.enclosure.Site;
 import limbway.model.geometry.Outline;
 import limbway.model.parameter.Parameter;
 import limbway.model.study.Animal;
+import limbway.model.study.Climate;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
-import limbway.model.weather.Weather;
 import limbway.scenarios.entry.AnimalReader;
 import limbway.scenarios.entry.Bodies;
 import limbway.scenarios.entry.BodyReader;
@@ -81,7 +81,7 @@ final class StudyReader {
         Optional<Site> site =
                 fields.read("site", node -> values.mapping(node, "site")).flatMap(new SiteReader(problems)::read);
         WeatherReader weatherReader = new WeatherReader(this::table, problems);
-        Optional<Weather> weather = fields.read("weather", node -> values.mapping(node, "weather"))
+        Optional<Climate> climate = fields.read("weather", node -> values.mapping(node, "weather"))
                 .flatMap(node -> weatherReader.read(node, site));
         Optional<Ground> ground =
                 fields.read("ground", node -> values.mapping(node, "ground")).flatMap(new GroundReader(problems)::read);
@@ -113,7 +113,7 @@ final class StudyReader {
         notes.addAll(weatherReader.notes());
         parameters.addAll(bodies.parameters());
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
-        Study study = new Study(title, weather, animals.orElseThrow(), base, variants);
+        Study study = new Study(title, climate, animals.orElseThrow(), base, variants);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
     }
 

@@ -158,7 +158,7 @@ class WeatherTest {
                         """),
                 Arguments.of("turbidity: 4", "haze: 4", """
                         yard.yaml:20:148: unknown key "haze" in weather
-                          allowed  epw, monthly-max, monthly-min, wind, turbidity
+                          allowed  epw, monthly-max, monthly-min, wind, turbidity, sunlit-ways
                           mend     take it out
                         """),
                 Arguments.of("weather: {", "weather: {epw: w.epw, ", """

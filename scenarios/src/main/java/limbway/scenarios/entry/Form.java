@@ -181,7 +181,7 @@ public enum Form {
     /** Columns of the table. */
     COLUMNS(List.of("x", "y", "diameter"), List.of("height", "crown-radius")),
     /** What the weather is like. */
-    WEATHER(List.of(), List.of("epw", "monthly-max", "monthly-min", "wind", "turbidity")),
+    WEATHER(List.of(), List.of("epw", "monthly-max", "monthly-min", "wind", "turbidity", "sunlit-ways")),
     /** Coefficients from diameter to height and crown. */
     ALLOMETRY(
             List.of(),

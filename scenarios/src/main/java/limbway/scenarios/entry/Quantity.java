@@ -95,6 +95,8 @@ public enum Quantity {
     WIND("wind", "m/s", 0, 20, 0, 8),
     /** How much the air dims the sun, in clean dry atmospheres. */
     TURBIDITY("turbidity", "", 1, 10, 2, 7),
+    /** Power at which an animal values full sun on its back on the way. */
+    SUNLIT_WAYS("sunlit-ways", "W", 0, 2000, 20, 500),
     /** Animals that can use a place at once. */
     PORTIONS("portions", "", 1, 100, 1, 20),
     /** Rank in the group. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.enclosure.Site;
+import limbway.model.study.Climate;
 import limbway.model.weather.MonthlyWeather;
 import limbway.model.weather.Weather;
 import limbway.scenarios.entry.Fields;
@@ -57,14 +58,16 @@ public final class WeatherReader {
      * @param site the site, or empty if that could not be read
      * @return the weather, or empty if a problem was added
      */
-    public Optional<Weather> read(MappingNode node, Optional<Site> site) {
+    public Optional<Climate> read(MappingNode node, Optional<Site> site) {
         Fields fields = Fields.of(node, Form.WEATHER, problems);
         Optional<String> way =
                 fields.oneWay(List.of("epw", MAX), "what it is like", "one of: epw, monthly-max (with monthly-min)");
         if (way.isEmpty()) {
             return Optional.empty();
         }
-        return way.get().equals("epw") ? hourly(fields, site) : monthly(fields, site);
+        double sunlitWayW = fields.number("sunlit-ways", Quantity.SUNLIT_WAYS).orElse(0);
+        Optional<Weather> weather = way.get().equals("epw") ? hourly(fields, site) : monthly(fields, site);
+        return weather.map(found -> new Climate(found, sunlitWayW));
     }
 
     /**
