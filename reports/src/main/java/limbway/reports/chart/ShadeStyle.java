@@ -21,10 +21,10 @@ final class ShadeStyle {
     static final Color SKY_PART_BREACH = new Color(0xFA, 0xDD, 0xC4);
 
     /** As many as asked for. */
-    static final Color ENOUGH = new Color(0xD3, 0xE3, 0xE6);
+    static final Color ENOUGH = new Color(0xC4, 0xDA, 0xDF);
 
     /** More than asked for. */
-    static final Color PLENTY = new Color(0xF3, 0xF8, 0xF8);
+    static final Color PLENTY = new Color(0xEA, 0xF3, 0xF4);
 
     private static final Color[] SHARES = {
         new Color(0xFF, 0xF4, 0xC9),
