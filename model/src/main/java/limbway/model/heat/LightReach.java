@@ -2,7 +2,7 @@ package limbway.model.heat;
 
 import limbway.model.geometry.Point;
 
-/** How much of the light of the open reaches a point, under the leaves of one day. */
+/** How much of the light of the open reaches a point, under the leaves of one day, past all that stands there, supports too. */
 public interface LightReach {
 
     /** Nothing stands in the light. */

@@ -79,7 +79,7 @@ public record MemberTemperatures(LocalDate date, List<MemberDay> members) {
 
     private static MemberDay day(Support support, HeatSettings settings, LightReach reach, List<Moment> moments) {
         Surface surface = SurfaceCatalogue.of(support.material());
-        List<Station> stations = stations(support);
+        List<Station> stations = stations(support, reach);
         List<Double> means = new ArrayList<>();
         List<Double> peaks = new ArrayList<>();
         List<Double> sunnySides = new ArrayList<>();
@@ -103,7 +103,7 @@ public record MemberTemperatures(LocalDate date, List<MemberDay> members) {
         return new MemberDay(support.id(), surface, diameterM, means, peaks, sunnySides);
     }
 
-    private static List<Station> stations(Support support) {
+    private static List<Station> stations(Support support, LightReach reach) {
         double lengthM = support.axis().lengthM();
         List<Station> stations = new ArrayList<>();
         for (int i = 0; i < POINTS; i++) {
@@ -111,8 +111,9 @@ public record MemberTemperatures(LocalDate date, List<MemberDay> members) {
             Point before = support.axis().atLength(Math.max(0, alongM - lengthM / 100));
             Point after = support.axis().atLength(Math.min(lengthM, alongM + lengthM / 100));
             Point along = after.minus(before);
-            stations.add(new Station(
-                    support.axis().atLength(alongM), along.times(1 / along.lengthM()), support.diameterAtM(alongM)));
+            Spot spot = new Spot(
+                    support.axis().atLength(alongM), along.times(1 / along.lengthM()), support.diameterAtM(alongM));
+            stations.add(new Station(spot, spot.skyShare(reach)));
         }
         return stations;
     }
@@ -120,19 +121,35 @@ public record MemberTemperatures(LocalDate date, List<MemberDay> members) {
     /** Weather and sun of one hour. */
     private record Moment(Conditions open, SunPosition sun) {}
 
-    /** One point of an axis, the direction of the axis there, and the thickness. */
-    private record Station(Point at, Point axis, double diameterM) {
+    /** One point of an axis and the sky that it sees. */
+    private record Station(Spot spot, double skyShare) {
+
+        double diameterM() {
+            return spot.diameterM();
+        }
 
         Exposure exposure(HeatSettings settings, LightReach reach, Moment moment) {
             Point sun = moment.sun().direction();
             boolean isUp = moment.sun().altitudeDeg() > 0;
-            double along = sun.dot(axis);
+            double along = sun.dot(spot.axis());
             double sine = Math.sqrt(Math.max(0, 1 - along * along));
             // the member's own far side lies in its own shade: the light is asked for just off the side that faces it
-            double beam = isUp ? reach.beam(beside(sun), sun) : 0;
-            double sky = reach.sky(beside(new Point(0, 0, 1)));
+            double beam = isUp ? reach.beam(spot.beside(sun), sun) : 0;
             return Exposure.of(
-                    settings, moment.open(), beam, sky, sine, moment.sun().altitudeDeg());
+                    settings, moment.open(), beam, skyShare, sine, moment.sun().altitudeDeg());
+        }
+    }
+
+    /** One point of an axis, the direction of the axis there, and the thickness. */
+    private record Spot(Point at, Point axis, double diameterM) {
+
+        /**
+         * The sky that the place would see without the member: the member hides of one side just what it leaves to the other,
+         * level, leaning or upright.
+         */
+        double skyShare(LightReach reach) {
+            Point up = new Point(0, 0, 1);
+            return Math.min(1, reach.sky(beside(up)) + reach.sky(beside(up.times(-1))));
         }
 
         /** A point just off the surface, on the side that faces a direction; beyond the axis where it runs that way. */
@@ -140,12 +157,13 @@ public record MemberTemperatures(LocalDate date, List<MemberDay> members) {
             Point across = direction.minus(axis.times(direction.dot(axis)));
             double lengthM = across.lengthM();
             double outM = diameterM / 2 + CLEAR_OF_SURFACE_M;
-            // an axis within a degree of the direction has no such side: any side will do, so the eastern or northern
+            // an axis within a degree of the direction has no such side: any will do, and its opposite for the opposite
             if (lengthM < 0.02) {
                 Point east = new Point(1, 0, 0);
                 Point side = Math.abs(axis.xM()) < 0.9 ? east : new Point(0, 1, 0);
                 Point level = side.minus(axis.times(side.dot(axis)));
-                return at.plus(level.times(outM / level.lengthM()));
+                double sense = direction.zM() < 0 ? -1 : 1;
+                return at.plus(level.times(sense * outM / level.lengthM()));
             }
             return at.plus(across.times(outM / lengthM));
         }

@@ -34,6 +34,10 @@ final class UsedParameters {
         all.addAll(GraphSettings.forBodies(question.study().bodies()).parameters());
         all.addAll(ChoiceSharpness.standard().parameters());
         all.addAll(DaySettings.standard().parameters());
+        if (question.study().climate().isPresent()) {
+            all.addAll(ShadeSettings.standard().parameters());
+            all.addAll(HeatSettings.standard().parameters());
+        }
         all.add(ElevatedTime.parameter(thresholdM));
         return all;
     }
