@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -41,6 +43,13 @@ class ShadeCommandTest {
     @BeforeEach
     void write() throws IOException {
         scenario = Files.writeString(folder.resolve("lid.yaml"), TEXT);
+    }
+
+    /** An audit in coarse steps: for laws that hold for any. */
+    private JsonNode coarse(Object... args) throws IOException {
+        List<Object> all = new ArrayList<>(List.of("--step", 60));
+        all.addAll(List.of(args));
+        return json(all.toArray());
     }
 
     private JsonNode json(Object... args) throws IOException {
@@ -91,17 +100,17 @@ class ShadeCommandTest {
 
     @Test
     void aStricterRuleIsNeverBrokenForLess() throws IOException {
-        int usual = json().get("breach_minutes").asInt();
-        assertTrue(json("--at-least", 3).get("breach_minutes").asInt() >= usual);
-        assertTrue(json("--shaded-share", 100).get("breach_minutes").asInt() >= usual);
-        assertTrue(json("--lowest-sun", 0).get("breach_minutes").asInt() >= usual);
-        assertTrue(json("--lowest-sun", 60).get("breach_minutes").asInt() <= usual);
+        int usual = coarse().get("breach_minutes").asInt();
+        assertTrue(coarse("--at-least", 3).get("breach_minutes").asInt() >= usual);
+        assertTrue(coarse("--shaded-share", 100).get("breach_minutes").asInt() >= usual);
+        assertTrue(coarse("--lowest-sun", 0).get("breach_minutes").asInt() >= usual);
+        assertTrue(coarse("--lowest-sun", 60).get("breach_minutes").asInt() <= usual);
         // at noon both stand under the roof
-        JsonNode high = json("--lowest-sun", 80);
+        JsonNode high = coarse("--lowest-sun", 80);
         assertTrue(high.get("kept").asBoolean());
         assertTrue(high.get("first_breach").isNull() && high.get("worst_day").isNull());
         // one platform cannot be two
-        JsonNode one = json("--platform", "open");
+        JsonNode one = coarse("--platform", "open");
         assertEquals(one.get("sun_minutes"), one.get("breach_minutes"));
         assertEquals(1, one.get("platforms").size());
     }
@@ -117,7 +126,7 @@ class ShadeCommandTest {
         assertTrue(answer.out().contains("Jan   Feb   Mar"), answer.out());
         assertTrue(answer.out().lines().count() <= 45, answer.out());
         assertTrue(answer.out().lines().allMatch(line -> line.length() <= 110), answer.out());
-        Answer kept = limbway("shade", scenario, "--lowest-sun", 80);
+        Answer kept = limbway("shade", scenario, "--step", 60, "--lowest-sun", 80);
         assertEquals(0, kept.code());
         assertTrue(kept.out().startsWith("as drawn: the shade rule is kept: "), kept.out());
     }
@@ -125,10 +134,19 @@ class ShadeCommandTest {
     @Test
     void theFolderHasPageChartsAndTables() throws IOException {
         Path out = folder.resolve("out");
-        assertEquals(1, limbway("shade", scenario, "--out", out, "--threads", 1).code());
+        assertEquals(
+                1,
+                limbway("shade", scenario, "--step", 60, "--out", out, "--threads", 1)
+                        .code());
         String page = Files.readString(out.resolve("shade.html"));
         assertTrue(page.contains("Too little shade"), "the answer");
         assertFalse(page.contains("<script"));
+        List<String> ids = Pattern.compile("\\bid=[\"']([^\"']*)[\"']")
+                .matcher(page)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertEquals(new LinkedHashSet<>(ids).size(), ids.size(), "names within the page");
         String withoutNames = page.replaceAll("xmlns(:\\w+)?=[\"'][^\"']*[\"']", "");
         assertFalse(withoutNames.contains("src=") || withoutNames.contains("http"), "no address");
         for (String chart : List.of(
@@ -209,14 +227,14 @@ class ShadeCommandTest {
 
     @Test
     void withWeatherTheHottestSupportsAreToldAndWithoutNot() throws IOException {
-        assertTrue(json("--step", 60).get("heat").isNull());
+        assertTrue(coarse().get("heat").isNull());
         Files.writeString(
                 scenario,
                 TEXT.replace(
                         "ground: ",
                         "weather: {monthly-max: [30, 30, 31, 32, 32, 32, 32, 32, 31, 31, 31, 30], "
                                 + "monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23], wind: 1 m/s}\nground: "));
-        JsonNode heat = json("--step", 60).get("heat");
+        JsonNode heat = coarse().get("heat");
         assertEquals(4, heat.get("supports").size());
         double hottest = heat.at("/supports/0/hottest_c").asDouble();
         assertTrue(hottest > 35 && hottest < 80, "hottest = " + hottest);
