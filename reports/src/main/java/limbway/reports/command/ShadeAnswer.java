@@ -9,14 +9,18 @@ import java.util.Optional;
 import limbway.model.heat.ContactLimits;
 import limbway.model.heat.HotHour;
 import limbway.model.heat.MemberDay;
+import limbway.model.shade.Roof;
+import limbway.model.shade.RoofAnswer;
 import limbway.model.shade.ShadeRule;
 import limbway.model.shade.ShadeYear;
+import limbway.model.shade.Shortfall;
 import limbway.reports.data.RunRecord;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeByHour;
 import limbway.reports.measure.SupportHeat;
 import limbway.reports.page.ShadeReport;
 import limbway.reports.words.HeatText;
+import limbway.reports.words.RoofText;
 
 /** The machine-readable answer of a year of shade; times are standard time of the site. */
 final class ShadeAnswer {
@@ -47,11 +51,45 @@ final class ShadeAnswer {
         root.put(
                 "platforms",
                 report.platforms().stream().map(ShadeAnswer::platform).toList());
+        root.put("remedy", remedy(report));
         root.put("heat", report.heat().map(ShadeAnswer::heat).orElse(null));
         root.put("notes", report.info().notes());
         root.put("limbway", report.info().limbwayVersion());
         root.put("parameters", RunRecord.parameters(report.info().parameters()));
         return root;
+    }
+
+    /** Null where nothing is to be mended. */
+    private static Map<String, Object> remedy(ShadeReport report) {
+        if (report.toTry().isEmpty()) {
+            return null;
+        }
+        Roof roof = report.toTry().get();
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("ends_every_breach", report.roof() instanceof RoofAnswer.Found);
+        object.put("text", RoofText.of(report.roof()));
+        object.put("platform", roof.platform());
+        object.put("rise_m", roof.riseM());
+        object.put("sides_m", List.of(roof.sideAM(), roof.sideBM()));
+        object.put("area_m2", roof.areaM2());
+        object.put("screens_face_deg", roof.screensFaceDeg());
+        object.put("covers", RoofText.asScenario(roof));
+        object.put(
+                "breach_minutes_left",
+                report.roof() instanceof RoofAnswer.NoneFound none
+                        ? none.after().breachMinutes()
+                        : 0);
+        List<Object> shortfalls = new ArrayList<>();
+        for (Shortfall shortfall : report.roof().shortfalls()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("platform", shortfall.platform());
+            one.put("mendable_minutes", shortfall.mendableMinutes());
+            one.put("other_minutes", shortfall.otherMinutes());
+            one.put("missing_points", shortfall.missingPoints());
+            shortfalls.add(one);
+        }
+        object.put("closest_first", shortfalls);
+        return object;
     }
 
     private static Map<String, Object> heat(SupportHeat heat) {

@@ -17,6 +17,9 @@ import picocli.CommandLine.Spec;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
 import limbway.model.heat.HeatSettings;
+import limbway.model.shade.RoofAnswer;
+import limbway.model.shade.RoofFamily;
+import limbway.model.shade.RoofSearch;
 import limbway.model.shade.ShadeAudit;
 import limbway.model.shade.ShadeCalendar;
 import limbway.model.shade.ShadeRule;
@@ -167,7 +170,7 @@ final class ShadeCommand implements Callable<Integer> {
                 new ShadeRule(atLeast, shadedShare, mostBeam, lowestSunDeg),
                 ShadeCalendar.of(enclosure.site(), year, stepMin),
                 counted,
-                threads == null ? Runtime.getRuntime().availableProcessors() : threads,
+                usedThreads(),
                 new ShadeProgressLine(line, interruption::isWanted));
         line.end();
         ShadeYear found = audited.orElseThrow(ShadeCommand::stopped);
@@ -188,7 +191,9 @@ final class ShadeCommand implements Callable<Integer> {
                         HeatSettings.standard(),
                         weather,
                         year));
-        return ShadeReport.of(info, enclosure, found, heat);
+        RoofAnswer roof =
+                RoofSearch.of(enclosure, ShadeSettings.standard(), found, RoofFamily.standard(), usedThreads());
+        return ShadeReport.of(info, enclosure, found, roof, heat);
     }
 
     private static void write(Path folder, ShadeReport report, Interruption interruption) throws NotDone {
@@ -208,6 +213,10 @@ final class ShadeCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw OutFolder.notWritten(folder, e, "the answer above");
         }
+    }
+
+    private int usedThreads() {
+        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     }
 
     private static NotDone stopped() {

@@ -16,6 +16,7 @@ import limbway.reports.page.ShadeReport;
 import limbway.reports.words.Figures;
 import limbway.reports.words.HeatText;
 import limbway.reports.words.Hours;
+import limbway.reports.words.RoofText;
 import limbway.reports.words.ShadeText;
 
 /** The answer of a year of shade as lines of a terminal. */
@@ -39,6 +40,7 @@ final class ShadeLines {
         lines.verdict();
         lines.table();
         lines.platforms();
+        lines.roof();
         report.heat().ifPresent(lines::heat);
         lines.add(ShadeText.standardTime(report.year().calendar()));
         return lines.lines;
@@ -116,6 +118,13 @@ final class ShadeLines {
         if (shown < report.platforms().size()) {
             lines.add("  and " + (report.platforms().size() - shown) + " more; --json tells all");
         }
+    }
+
+    private void roof() {
+        report.toTry().ifPresent(roof -> {
+            add("to mend: " + RoofText.of(report.roof()) + " To try it, add under covers:");
+            RoofText.asScenario(roof).forEach(line -> lines.add("  " + line));
+        });
     }
 
     private void heat(SupportHeat heat) {

@@ -8,6 +8,7 @@ import limbway.reports.chart.DataTable;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.words.Figures;
 import limbway.reports.words.Hours;
+import limbway.reports.words.RoofText;
 import limbway.reports.words.ShadeText;
 
 /** What would mend a broken rule of shade, or how narrowly it is kept. */
@@ -28,7 +29,10 @@ final class RemedySection {
                     + report.hardest().fewest() + " platforms are in shade at once.");
             return;
         }
-        html.paragraph(ShadeText.ONE_ROOF);
+        html.paragraph(RoofText.of(report.roof()));
+        report.toTry().ifPresent(roof -> html.paragraph("To try it, add these lines under covers:")
+                .element("pre", String.join("\n", RoofText.asScenario(roof))));
+        html.paragraph(ShadeText.ROOFS_TRIED).paragraph(ShadeText.ONE_ROOF);
         List<List<String>> rows = new ArrayList<>();
         for (PlatformShade platform : report.platforms().stream()
                 .sorted(Comparator.comparingInt(p -> -p.mendedMinutes()))

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.enclosure.Enclosure;
+import limbway.model.shade.Roof;
+import limbway.model.shade.RoofAnswer;
 import limbway.model.shade.ShadeYear;
 import limbway.reports.data.ShadeInfo;
 import limbway.reports.measure.DayShade;
@@ -20,6 +22,7 @@ import limbway.reports.measure.SupportHeat;
  * @param hours the same by month and hour
  * @param platforms the same by platform
  * @param hardest the day that is hardest to pass in shade
+ * @param roof what roof would end the breach
  * @param heat how hot supports get; empty where the scenario has no weather
  */
 public record ShadeReport(
@@ -29,6 +32,7 @@ public record ShadeReport(
         ShadeByHour hours,
         List<PlatformShade> platforms,
         DayShade hardest,
+        RoofAnswer roof,
         Optional<SupportHeat> heat) {
 
     /** Keeps a copy of the list. */
@@ -42,10 +46,12 @@ public record ShadeReport(
      * @param info how it was looked at
      * @param enclosure what stands there
      * @param year which platforms lay in shade when
+     * @param roof what roof would end the breach
      * @param heat how hot supports get; empty where the scenario has no weather
      * @return the report
      */
-    public static ShadeReport of(ShadeInfo info, Enclosure enclosure, ShadeYear year, Optional<SupportHeat> heat) {
+    public static ShadeReport of(
+            ShadeInfo info, Enclosure enclosure, ShadeYear year, RoofAnswer roof, Optional<SupportHeat> heat) {
         return new ShadeReport(
                 info,
                 enclosure,
@@ -53,6 +59,7 @@ public record ShadeReport(
                 ShadeByHour.of(year),
                 PlatformShade.of(year),
                 DayShade.hardest(DayShade.of(year)),
+                roof,
                 heat);
     }
 
@@ -63,6 +70,18 @@ public record ShadeReport(
      */
     public boolean isKept() {
         return year.breachMinutes() == 0;
+    }
+
+    /**
+     * The roof to try.
+     *
+     * @return the one that ends the breach, or else the best; empty where nothing is to be mended
+     */
+    public Optional<Roof> toTry() {
+        if (roof instanceof RoofAnswer.Found found) {
+            return Optional.of(found.roof());
+        }
+        return roof instanceof RoofAnswer.NoneFound none ? Optional.of(none.best()) : Optional.empty();
     }
 
     /**

@@ -38,6 +38,7 @@ final class Stylesheet {
             summary { cursor: pointer; text-decoration: underline; }
             .mend { font-weight: 700; }
             code { font-size: .9em; }
+            pre { font-size: .85rem; white-space: pre-wrap; background: #f3f3f0; padding: .5rem .75rem; max-width: 60rem; }
             nav ul { padding-left: 1.2rem; columns: 2 14rem; }
             a { color: #00507d; }
             @media (max-width: 30rem) { figure svg, .first figure svg, table { min-width: 30rem; } }

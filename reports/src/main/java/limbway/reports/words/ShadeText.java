@@ -35,6 +35,13 @@ public final class ShadeText {
             "How much of the breach would end if one platform alone always lay in shade, by whatever means. A roof, a sail or "
                     + "a tree that shades it for part of the time ends part of it.";
 
+    /** Which roofs are tried. */
+    public static final String ROOFS_TRIED =
+            "Tried are level, opaque roofs over one platform with sides along its own, 1.8, 2.4 and 3 m above it, in steps of a "
+                    + "quarter of a metre, up to 10 m long and up to 4 m beyond the deck; where none of them will do, smaller "
+                    + "ones with one to three screens. Posts, loads, wind and what already stands there are not asked about; "
+                    + "neither is whether animals climb on it and out.";
+
     /** Above the paths of the sun. */
     public static final String SUN_PATHS =
             "A sky chart for the site. Where the filled parts lie, there stands the sun when too few platforms are in shade: "
