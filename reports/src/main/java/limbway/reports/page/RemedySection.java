@@ -29,6 +29,10 @@ final class RemedySection {
                     + report.hardest().fewest() + " platforms are in shade at once.");
             return;
         }
+        if (report.platforms().isEmpty()) {
+            html.paragraph("There is no platform over which a roof could be put.");
+            return;
+        }
         html.paragraph(RoofText.of(report.roof()));
         report.toTry().ifPresent(roof -> html.paragraph("To try it, add these lines under covers:")
                 .element("pre", String.join("\n", RoofText.asScenario(roof))));
