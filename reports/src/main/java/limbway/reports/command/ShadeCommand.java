@@ -191,8 +191,9 @@ final class ShadeCommand implements Callable<Integer> {
                         HeatSettings.standard(),
                         weather,
                         year));
-        RoofAnswer roof =
-                RoofSearch.of(enclosure, ShadeSettings.standard(), found, RoofFamily.standard(), usedThreads());
+        RoofAnswer roof = counted.isEmpty()
+                ? new RoofAnswer.NothingToMend()
+                : RoofSearch.of(enclosure, ShadeSettings.standard(), found, RoofFamily.standard(), usedThreads());
         return ShadeReport.of(info, enclosure, found, roof, heat);
     }
 
