@@ -11,6 +11,9 @@ import limbway.model.enclosure.Barrier;
 import limbway.model.enclosure.BarrierKind;
 import limbway.model.enclosure.Bearing;
 import limbway.model.enclosure.Bounds;
+import limbway.model.enclosure.Building;
+import limbway.model.enclosure.Cover;
+import limbway.model.enclosure.CoverKind;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Door;
 import limbway.model.enclosure.Enclosure;
@@ -64,10 +67,32 @@ public final class FullYard {
                 resources());
     }
 
+    /** The same with a roof, a sail, a building, and two trees beside it, one of them far away. */
+    public static Enclosure shaded() {
+        return enclosure()
+                .withShading(new Shading(
+                        List.of(
+                                new Cover(
+                                        "deck-roof",
+                                        CoverKind.ROOF,
+                                        new Facet(List.of(
+                                                p(7.6, 3.6, 5), p(10.4, 3.6, 5), p(10.4, 6, 5.6), p(7.6, 6, 5.6))),
+                                        0),
+                                new Cover(
+                                        "sling-sail",
+                                        CoverKind.SAIL,
+                                        new Facet(List.of(p(11.5, 4, 4), p(15, 4.4, 4.4), p(12.4, 7.4, 4.8))),
+                                        0.2)),
+                        List.of(new Building("night-house", Outline.rectangle(-9, 4, -1, 13), 0, 4.5)),
+                        List.of(
+                                new Crown("lime", "", new Point(27, 4, 0), 2.5, 3, 11),
+                                new Crown("far lime", "", new Point(60, 4, 0), 2.5, 3, 11))));
+    }
+
     /** Compiled for an adult female and a juvenile. */
     public static Habitat habitat() {
         return new Habitat(
-                new Variant("full", "", enclosure(), List.of()),
+                new Variant("full", "", shaded(), List.of()),
                 List.of(new Animal("A", Pole.female(), 1), new Animal("B", Pole.juvenile(), 2)),
                 Optional.empty(),
                 EnergySettings.standard(),

@@ -1,5 +1,10 @@
 package limbway.model.shade;
 
+import java.util.List;
+
+import limbway.model.parameter.Parameter;
+import limbway.model.parameter.Standing;
+
 /**
  * When a platform counts as shaded, and how many must be.
  *
@@ -50,5 +55,51 @@ public record ShadeRule(int atLeast, double leastShadedShare, double mostBeam, d
      */
     public int leastPoints(int points) {
         return (int) Math.ceil(leastShadedShare * points - 1e-9);
+    }
+
+    /**
+     * All values with unit, range and source.
+     *
+     * @return one parameter for each component
+     */
+    public List<Parameter> parameters() {
+        String source = "common practice, no source; set on the command line";
+        return List.of(
+                new Parameter(
+                        "shade.at-least",
+                        "platforms that must lie in shade at once",
+                        "1",
+                        atLeast,
+                        1,
+                        5,
+                        Standing.ASSUMPTION,
+                        source),
+                new Parameter(
+                        "shade.shaded-share",
+                        "share of a platform that must lie in shade for it to count",
+                        "1",
+                        leastShadedShare,
+                        0.5,
+                        1,
+                        Standing.ASSUMPTION,
+                        source),
+                new Parameter(
+                        "shade.most-beam",
+                        "share of the direct sunlight that may reach a point in shade",
+                        "1",
+                        mostBeam,
+                        0.1,
+                        0.5,
+                        Standing.ASSUMPTION,
+                        source),
+                new Parameter(
+                        "shade.lowest-sun",
+                        "height of the sun above the level from which shade is asked for",
+                        "°",
+                        lowestSunDeg,
+                        0,
+                        10,
+                        Standing.ASSUMPTION,
+                        source));
     }
 }

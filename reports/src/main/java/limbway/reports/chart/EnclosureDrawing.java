@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
+import limbway.model.enclosure.Cover;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
@@ -115,6 +116,11 @@ public final class EnclosureDrawing {
         for (Platform platform : enclosure.platforms()) {
             Point2D at = frame.inPlan(platform.centre());
             labels.write(platform.id(), at.getX(), at.getY(), 6, Style.type(11), NEAR_PX);
+        }
+        for (Cover cover : enclosure.shading().covers()) {
+            // by its first corner: its middle is over what animals use
+            Point2D at = frame.inPlan(cover.facet().corners().get(0));
+            labels.write(cover.id(), at.getX(), at.getY(), 2, Style.type(11), NEAR_PX);
         }
     }
 

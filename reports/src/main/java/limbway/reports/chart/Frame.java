@@ -1,14 +1,23 @@
 package limbway.reports.chart;
 
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+
 import limbway.model.enclosure.Barrier;
+import limbway.model.enclosure.Building;
+import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.HotWire;
+import limbway.model.enclosure.Shading;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
@@ -24,9 +33,18 @@ import limbway.model.geometry.Triangle;
  * @param northM greatest y shown [m]
  * @param lowM least height shown [m], 0 or less
  * @param topM greatest height shown [m]
+ * @param structureTopM greatest height of what stands in the enclosure and bounds it [m]
  * @param pxPerM scale
  */
-record Frame(double westM, double southM, double eastM, double northM, double lowM, double topM, double pxPerM) {
+record Frame(
+        double westM,
+        double southM,
+        double eastM,
+        double northM,
+        double lowM,
+        double topM,
+        double structureTopM,
+        double pxPerM) {
 
     static final double LEFT_PX = 44;
     static final double PLAN_TOP_PX = 30;
@@ -36,6 +54,11 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
     private static final double MOST_PLAN_PX = 600;
     private static final double MARGIN_M = 0.5;
     private static final double LEAST_TOP_M = 2;
+
+    /** Of what stands beside the enclosure so much is shown: this share of its greater side, but at least [m]. */
+    private static final double BEYOND_SHARE = 0.2;
+
+    private static final double LEAST_BEYOND_M = 4;
 
     /** Of what lies below the ground or below water so much is shown [m]. */
     private static final double BELOW_M = 0.6;
@@ -53,11 +76,42 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
             low = Math.min(low, points.stream().mapToDouble(Point::zM).min().orElse(0));
             top = Math.max(top, points.stream().mapToDouble(Point::zM).max().orElse(0));
         }
+        double structureTop = top;
+        double beyond = Math.max(LEAST_BEYOND_M, BEYOND_SHARE * Math.max(east - west, north - south));
+        Envelope wide = new Envelope(west - beyond, east + beyond, south - beyond, north + beyond);
+        for (Beside thing : beside(enclosure.shading())) {
+            Envelope shown = wide.intersection(thing.plan());
+            if (!shown.isNull()) {
+                west = Math.min(west, shown.getMinX());
+                east = Math.max(east, shown.getMaxX());
+                south = Math.min(south, shown.getMinY());
+                north = Math.max(north, shown.getMaxY());
+                top = Math.max(top, Math.min(thing.topZM(), structureTop + beyond));
+            }
+        }
         double scale = Math.min((Style.WIDTH_PX - LEFT_PX - RIGHT_PX) / (east - west), MOST_PLAN_PX / (north - south));
-        return new Frame(west, south, east, north, low, top + MARGIN_M, scale);
+        return new Frame(west, south, east, north, low, top + MARGIN_M, structureTop + MARGIN_M, scale);
     }
 
-    /** What the plan must hold: the ground and what bounds it. */
+    /** The plan and the upper end of something beside the enclosure. */
+    private record Beside(Envelope plan, double topZM) {}
+
+    /** What is shown as far as it stands near: a tower far away must not make the enclosure small. */
+    private static List<Beside> beside(Shading shading) {
+        List<Beside> things = new ArrayList<>();
+        for (Building building : shading.buildings()) {
+            things.add(new Beside(building.footprint().toPolygon().getEnvelopeInternal(), building.topZM()));
+        }
+        for (Crown crown : shading.neighbours()) {
+            Envelope plan =
+                    new Envelope(new Coordinate(crown.foot().xM(), crown.foot().yM()));
+            plan.expandBy(crown.radiusM());
+            things.add(new Beside(plan, crown.topZM()));
+        }
+        return things;
+    }
+
+    /** What the plan must hold: the ground, what bounds it and what covers it. */
     private static List<Point> around(Enclosure enclosure) {
         List<Point> points = new ArrayList<>();
         enclosure.ground().outline().corners().forEach(corner -> points.add(corner.atHeight(0)));
@@ -76,6 +130,10 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
             }
         }
         enclosure.panels().forEach(panel -> points.addAll(panel.corners()));
+        enclosure
+                .shading()
+                .covers()
+                .forEach(cover -> points.addAll(cover.facet().corners()));
         return points;
     }
 
@@ -130,6 +188,30 @@ record Frame(double westM, double southM, double eastM, double northM, double lo
 
     Line2D fromSide(Segment line) {
         return new Line2D.Double(fromSide(line.a()), fromSide(line.b()));
+    }
+
+    /** All that the plan shows. */
+    Rectangle2D planArea() {
+        double top = planYPx(northM);
+        return new Rectangle2D.Double(LEFT_PX, top, (eastM - westM) * pxPerM, planYPx(southM) - top);
+    }
+
+    /** All that the side view shows. */
+    Rectangle2D sideArea() {
+        double top = sideYPx(topM);
+        return new Rectangle2D.Double(LEFT_PX, top, (eastM - westM) * pxPerM, bottomPx() - top);
+    }
+
+    Shape inPlan(Crown crown) {
+        Point2D middle = inPlan(crown.foot());
+        double r = crown.radiusM() * pxPerM;
+        return new Ellipse2D.Double(middle.getX() - r, middle.getY() - r, 2 * r, 2 * r);
+    }
+
+    Shape fromSide(Crown crown) {
+        double r = crown.radiusM() * pxPerM;
+        double top = sideYPx(crown.topZM());
+        return new Rectangle2D.Double(xPx(crown.foot().xM()) - r, top, 2 * r, sideYPx(crown.baseZM()) - top);
     }
 
     Path2D inPlan(Outline outline) {

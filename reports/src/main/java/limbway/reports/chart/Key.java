@@ -15,8 +15,6 @@ import limbway.reports.words.Figures;
 final class Key {
 
     private static final int HEIGHT_PX = 96;
-    private static final int ROW_PX = 26;
-    private static final int COLUMNS = 4;
 
     private static final double SAMPLE_PX = 44;
     private static final int[] SCALES_M = {1, 2, 5, 10, 20, 50, 100};
@@ -33,8 +31,7 @@ final class Key {
 
     /** Height of the key of an enclosure [px]. */
     static int heightPx(Enclosure enclosure) {
-        int rows = (KeySign.of(enclosure).size() + COLUMNS - 1) / COLUMNS;
-        return HEIGHT_PX + rows * ROW_PX;
+        return HEIGHT_PX + KeySign.rows(KeySign.of(enclosure)) * KeySign.ROW_PX;
     }
 
     void draw(double topPx, TravelLines travel, boolean withTravel) {
@@ -47,25 +44,24 @@ final class Key {
         drawScale(y);
         y += 30;
         for (int step = 0; step < 40; step++) {
-            g.setColor(Structure.grey(step * frame.topM() / 40, frame.topM()));
+            g.setColor(Structure.grey(step * frame.structureTopM() / 40, frame.structureTopM()));
             g.fill(new Rectangle2D.Double(Frame.LEFT_PX + 2 * step, y - 4, 2.3, 8));
         }
         text(
-                "supports and decks, from the ground to " + Figures.path(frame.topM() - 0.5) + " up",
+                "supports and decks, from the ground to " + Figures.path(frame.structureTopM() - 0.5) + " up",
                 Frame.LEFT_PX + 88,
                 y);
         drawSigns(y + 28);
         if (withTravel) {
-            int rows = (signs.size() + COLUMNS - 1) / COLUMNS;
-            drawTravel(Frame.LEFT_PX, y + 28 + rows * ROW_PX, travel);
+            drawTravel(Frame.LEFT_PX, y + 28 + KeySign.rows(signs) * KeySign.ROW_PX, travel);
         }
     }
 
-    private void drawSigns(double topPx) {
-        double column = (Style.WIDTH_PX - Frame.LEFT_PX) / COLUMNS;
+    void drawSigns(double topPx) {
+        double column = (Style.WIDTH_PX - Frame.LEFT_PX) / KeySign.COLUMNS;
         for (int i = 0; i < signs.size(); i++) {
-            double x = Frame.LEFT_PX + column * (i % COLUMNS);
-            double y = topPx + ROW_PX * (i / COLUMNS);
+            double x = Frame.LEFT_PX + column * (i % KeySign.COLUMNS);
+            double y = topPx + KeySign.ROW_PX * (i / KeySign.COLUMNS);
             signs.get(i).sample().paint(g, new Rectangle2D.Double(x, y - 8, KeySign.WIDTH_PX, 16));
             text(signs.get(i).words(), x + KeySign.WIDTH_PX + 8, y);
         }
@@ -97,7 +93,7 @@ final class Key {
         text("(drawn here: " + Figures.plain(halfPerDay) + " times a day)", next, y);
     }
 
-    private void drawScale(double y) {
+    void drawScale(double y) {
         int metres = SCALES_M[0];
         for (int candidate : SCALES_M) {
             if (candidate * frame.pxPerM() <= 120) {

@@ -2,6 +2,7 @@ package limbway.reports.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.enclosure.BarrierKind;
+import limbway.model.enclosure.CoverKind;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.HotWire;
 import limbway.model.enclosure.PanelKind;
@@ -25,6 +27,8 @@ import limbway.reports.words.Figures;
 record KeySign(String words, Painter sample) {
 
     static final double WIDTH_PX = 34;
+    static final int ROW_PX = 26;
+    static final int COLUMNS = 4;
 
     /** The signs that occur in a drawing, in a fixed order. */
     static List<KeySign> of(Enclosure enclosure) {
@@ -57,11 +61,27 @@ record KeySign(String words, Painter sample) {
         if (enclosure.bounds().hotWires().stream().anyMatch(HotWire.Planting.class::isInstance)) {
             signs.add(new KeySign("guarded planting", (g, area) -> WireSign.planting(g, inner(area, 4), 4)));
         }
+        for (CoverKind kind : CoverKind.values()) {
+            if (enclosure.shading().covers().stream().anyMatch(cover -> cover.kind() == kind)) {
+                signs.add(new KeySign(kind.word(), (g, area) -> ShadingSign.cover(g, corners(area), kind)));
+            }
+        }
+        if (!enclosure.shading().buildings().isEmpty()) {
+            signs.add(new KeySign("building", ShadingSign::building));
+        }
+        if (!enclosure.shading().neighbours().isEmpty()) {
+            signs.add(new KeySign("tree beside", KeySign::neighbour));
+        }
         Relief relief = new Relief(enclosure.ground());
         if (relief.isHilly()) {
             signs.add(new KeySign("height by " + Figures.decimals(relief.stepM(), 2) + " m", Relief::drawSample));
         }
         return signs;
+    }
+
+    /** Rows that signs take up in a key. */
+    static int rows(List<KeySign> signs) {
+        return (signs.size() + COLUMNS - 1) / COLUMNS;
     }
 
     private static void branch(Graphics2D g, Rectangle2D area) {
@@ -96,6 +116,13 @@ record KeySign(String words, Painter sample) {
 
     private static void strand(Graphics2D g, Rectangle2D area) {
         WireSign.strand(g, middle(inner(area, 6)), 6);
+    }
+
+    private static void neighbour(Graphics2D g, Rectangle2D area) {
+        ShadingSign.neighbour(
+                g,
+                new Ellipse2D.Double(
+                        area.getMinX() + 4, area.getMinY() - 3, area.getWidth() - 8, area.getHeight() + 6));
     }
 
     private static Line2D middle(Rectangle2D area) {

@@ -3,10 +3,8 @@ package limbway.reports.chart;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 
 import limbway.model.enclosure.Crown;
@@ -25,6 +23,7 @@ final class Structure {
     private static final Color GROUND_FILL = new Color(0xF5, 0xF4, 0xEE);
     private static final Color CLOSED_FILL = new Color(0xD9, 0xD9, 0xD9);
     private static final Color CROWN_FILL = new Color(120, 140, 120, 28);
+    private static final Color HALO = new Color(255, 255, 255, 190);
     private static final int DARKEST = 0x40;
     private static final int LIGHTEST = 0xB8;
 
@@ -46,6 +45,12 @@ final class Structure {
     }
 
     void drawPlan() {
+        drawGround();
+        drawStanding(true);
+    }
+
+    /** The ground from above, with what closes parts of it. */
+    void drawGround() {
         g.setColor(GROUND_FILL);
         Shape outline = frame.inPlan(enclosure.ground().outline());
         g.fill(outline);
@@ -56,21 +61,37 @@ final class Structure {
         for (Obstacle obstacle : enclosure.ground().obstacles()) {
             drawObstacle(frame.inPlan(obstacle.outline()));
         }
+    }
+
+    /**
+     * All that stands on the ground, from above.
+     *
+     * @param opaque whether decks and crowns are filled; else what was drawn below them shows
+     */
+    void drawStanding(boolean opaque) {
+        if (!opaque) {
+            for (Obstacle obstacle : enclosure.ground().obstacles()) {
+                halo(frame.inPlan(obstacle.outline()), 1);
+                g.setColor(Style.FAINT);
+                g.setStroke(Style.line(1));
+                g.draw(frame.inPlan(obstacle.outline()));
+            }
+        }
         g.setColor(Style.INK);
         g.setStroke(Style.line(1.5));
-        g.draw(outline);
+        g.draw(frame.inPlan(enclosure.ground().outline()));
+        surroundings.drawBesideInPlan();
         surroundings.drawStopsInPlan();
         for (Crown crown : enclosure.crowns()) {
-            Point2D middle = frame.inPlan(crown.foot());
-            double r = crown.radiusM() * frame.pxPerM();
-            drawCrown(new Ellipse2D.Double(middle.getX() - r, middle.getY() - r, 2 * r, 2 * r));
+            drawCrown(frame.inPlan(crown), opaque);
         }
         surroundings.drawPanels(true);
         surroundings.drawDoorsInPlan();
         for (Platform platform : enclosure.platforms()) {
-            drawDeck(isHammock(platform) ? hammock(platform) : frame.inPlan(platform.outline()), platform.zM());
+            drawDeck(isHammock(platform) ? hammock(platform) : frame.inPlan(platform.outline()), platform.zM(), opaque);
         }
-        enclosure.supports().forEach(support -> drawSupport(support, true));
+        enclosure.supports().forEach(support -> drawSupport(support, true, opaque));
+        surroundings.drawCovers(true);
     }
 
     /** What lies behind all else in the side view; lines of height are drawn over it. */
@@ -79,19 +100,17 @@ final class Structure {
         if (relief.isHilly()) {
             relief.drawSide(g, frame);
         }
+        surroundings.drawBesideFromSide();
         surroundings.drawStopsFromSide();
         surroundings.drawDoorsFromSide();
     }
 
     void drawSide() {
         for (Crown crown : enclosure.crowns()) {
-            double r = crown.radiusM() * frame.pxPerM();
-            double top = frame.sideYPx(crown.topZM());
-            double x = frame.xPx(crown.foot().xM());
-            drawCrown(new Rectangle2D.Double(x - r, top, 2 * r, frame.sideYPx(crown.baseZM()) - top));
+            drawCrown(frame.fromSide(crown), true);
         }
         surroundings.drawPanels(false);
-        enclosure.supports().forEach(support -> drawSupport(support, false));
+        enclosure.supports().forEach(support -> drawSupport(support, false, true));
         for (Platform platform : enclosure.platforms()) {
             double west = Double.POSITIVE_INFINITY;
             double east = Double.NEGATIVE_INFINITY;
@@ -103,8 +122,10 @@ final class Structure {
             Shape board = new Rectangle2D.Double(frame.xPx(west), y, (east - west) * frame.pxPerM(), 3);
             drawDeck(
                     isHammock(platform) ? SupportSign.hanging(frame.xPx(west), frame.xPx(east), y) : board,
-                    platform.zM());
+                    platform.zM(),
+                    true);
         }
+        surroundings.drawCovers(false);
     }
 
     private static boolean isHammock(Platform platform) {
@@ -117,14 +138,17 @@ final class Structure {
                 .toList());
     }
 
-    private void drawSupport(Support support, boolean plan) {
+    private void drawSupport(Support support, boolean plan, boolean opaque) {
         double alongM = 0;
         for (Segment piece : support.axis().pieces()) {
             Line2D line = plan ? frame.inPlan(piece) : frame.fromSide(piece);
-            g.setColor(grey((piece.a().zM() + piece.b().zM()) / 2, frame.topM()));
             double startPx = widthPx(support.diameterAtM(alongM));
             alongM += piece.lengthM();
             double endPx = widthPx(support.diameterAtM(alongM));
+            if (!opaque) {
+                halo(line, Math.max(startPx, endPx));
+            }
+            g.setColor(grey((piece.a().zM() + piece.b().zM()) / 2, frame.structureTopM()));
             if (support.kind() == SupportKind.LADDER) {
                 SupportSign.ladder(g, line);
             } else if (startPx == endPx) {
@@ -140,20 +164,35 @@ final class Structure {
         return Math.max(1.4, Math.min(7, 20 * diameterM));
     }
 
-    private void drawDeck(Shape shape, double zM) {
-        g.setColor(Style.PAPER);
-        g.fill(shape);
-        g.setColor(grey(zM, frame.topM()));
+    private void drawDeck(Shape shape, double zM, boolean filled) {
+        if (filled) {
+            g.setColor(Style.PAPER);
+            g.fill(shape);
+        } else {
+            halo(shape, 1.8);
+        }
+        g.setColor(grey(zM, frame.structureTopM()));
         g.setStroke(Style.line(1.8));
         g.draw(shape);
     }
 
-    private void drawCrown(Shape shape) {
-        g.setColor(CROWN_FILL);
-        g.fill(shape);
+    private void drawCrown(Shape shape, boolean filled) {
+        if (filled) {
+            g.setColor(CROWN_FILL);
+            g.fill(shape);
+        } else {
+            halo(shape, 0.8);
+        }
         g.setColor(Style.FAINT);
         g.setStroke(Style.dashed(0.8));
         g.draw(shape);
+    }
+
+    /** Sets a line off from what it lies on, where that may be dark. */
+    private void halo(Shape line, double widthPx) {
+        g.setColor(HALO);
+        g.setStroke(Style.line(widthPx + 2.4));
+        g.draw(line);
     }
 
     private void drawObstacle(Shape shape) {

@@ -6,11 +6,15 @@ import java.awt.Shape;
 import java.awt.geom.Area;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 import limbway.model.enclosure.Barrier;
 import limbway.model.enclosure.BarrierKind;
+import limbway.model.enclosure.Building;
+import limbway.model.enclosure.Cover;
+import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Door;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.HotWire;
@@ -18,7 +22,7 @@ import limbway.model.enclosure.Panel;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 
-/** Draws what bounds an enclosure: panels, barriers, live wire and doors. */
+/** Draws what bounds an enclosure, panels, barriers, live wire and doors, and what stands there for its shade alone. */
 final class Surroundings {
 
     /** Breadth of the gap of a door in a panel [px]. */
@@ -75,12 +79,7 @@ final class Surroundings {
 
     void drawPanels(boolean plan) {
         for (Panel panel : enclosure.panels()) {
-            PanelSign.draw(
-                    g,
-                    panel.corners().stream()
-                            .map(corner -> plan ? frame.inPlan(corner) : frame.fromSide(corner))
-                            .toList(),
-                    panel.kind());
+            PanelSign.draw(g, project(panel.corners(), plan), panel.kind());
         }
     }
 
@@ -104,10 +103,47 @@ final class Surroundings {
         }
     }
 
-    private Path2D line(List<Point> points, boolean plan) {
-        return Frame.open(points.stream()
+    /** Buildings and trees beside the enclosure from above; they lie under what animals move on. */
+    void drawBesideInPlan() {
+        Shape clip = g.getClip();
+        g.clip(frame.planArea());
+        for (Building building : enclosure.shading().buildings()) {
+            ShadingSign.building(g, frame.inPlan(building.footprint()));
+        }
+        for (Crown crown : enclosure.shading().neighbours()) {
+            ShadingSign.neighbour(g, frame.inPlan(crown));
+        }
+        g.setClip(clip);
+    }
+
+    /** Buildings and trees beside the enclosure from the south, all behind what animals move on. */
+    void drawBesideFromSide() {
+        Shape clip = g.getClip();
+        g.clip(frame.sideArea());
+        for (Building building : enclosure.shading().buildings()) {
+            ShadingSign.buildingBehind(g, front(building.footprint(), building.baseZM(), building.topZM()));
+        }
+        for (Crown crown : enclosure.shading().neighbours()) {
+            ShadingSign.neighbour(g, frame.fromSide(crown));
+        }
+        g.setClip(clip);
+    }
+
+    /** Roofs and sails, over all else. */
+    void drawCovers(boolean plan) {
+        for (Cover cover : enclosure.shading().covers()) {
+            ShadingSign.cover(g, project(cover.facet().corners(), plan), cover.kind());
+        }
+    }
+
+    private List<Point2D> project(List<Point> points, boolean plan) {
+        return points.stream()
                 .map(point -> plan ? frame.inPlan(point) : frame.fromSide(point))
-                .toList());
+                .toList();
+    }
+
+    private Path2D line(List<Point> points, boolean plan) {
+        return Frame.open(project(points, plan));
     }
 
     /** All of the barrier that a door opens, or a stretch of the line that a panel is drawn as. */

@@ -17,7 +17,13 @@ import limbway.reports.words.Cautions;
         name = "limbway",
         description = "Which way will an ape take through an enclosure, and what keeps it off the ground?",
         versionProvider = Version.class,
-        subcommands = {CheckCommand.class, RunCommand.class, ExplainCommand.class, GraphCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            RunCommand.class,
+            ExplainCommand.class,
+            ShadeCommand.class,
+            GraphCommand.class
+        },
         synopsisHeading = "Use: ",
         customSynopsis = "limbway COMMAND SCENARIO [options]",
         optionListHeading = "%nOptions:%n",
@@ -27,6 +33,7 @@ import limbway.reports.words.Cautions;
             "  limbway check yard.yaml",
             "  limbway run yard.yaml --out yard-report",
             "  limbway explain yard.yaml --body \"adult female\" --from nest-1 --to hatch",
+            "  limbway shade yard.yaml --out yard-shade",
             "",
             "Exit code: 0 done; 1 done, and something must be mended; 2 the input is wrong; 3 it could not be done.",
             "",

@@ -8,9 +8,11 @@ import limbway.model.body.BodyCatalogue;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
 import limbway.model.heat.HeatSettings;
+import limbway.model.heat.SurfaceCatalogue;
 import limbway.model.parameter.Parameter;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.shade.ShadeSettings;
+import limbway.model.shade.ShadeYear;
 import limbway.model.weather.MonthlyWeather;
 import limbway.reports.measure.ElevatedTime;
 import limbway.sim.animal.DaySettings;
@@ -39,6 +41,18 @@ final class UsedParameters {
             all.addAll(months.parameters());
         }
         all.add(ElevatedTime.parameter(thresholdM));
+        return all;
+    }
+
+    /** Every number that takes part in a year of shade. */
+    static List<Parameter> ofShade(Question question, ShadeYear year) {
+        List<Parameter> all = new ArrayList<>(question.parametersOfScenario());
+        all.addAll(year.rule().parameters());
+        all.addAll(ShadeSettings.standard().parameters());
+        if (question.study().weather().isPresent()) {
+            all.addAll(HeatSettings.standard().parameters());
+            all.addAll(SurfaceCatalogue.parameters());
+        }
         return all;
     }
 

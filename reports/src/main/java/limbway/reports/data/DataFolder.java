@@ -34,11 +34,38 @@ public final class DataFolder {
                 journal.stocks(),
                 computed.measures(),
                 computed.groundUse());
+        tables(
+                folder,
+                "limbway-run",
+                info.title() + ", " + info.layout(),
+                "What a simulated group of apes did, and what was measured of it.",
+                tables);
+        WholeFile.write(folder.resolve("run.json"), RunRecord.json(info));
+    }
+
+    /**
+     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a year of shade.
+     *
+     * @param folder where to write; made if it does not exist
+     * @param info how it was looked at
+     * @param tables what came out
+     * @throws IOException if a file cannot be written
+     */
+    public static void write(Path folder, ShadeInfo info, List<CsvTable> tables) throws IOException {
+        tables(
+                folder,
+                "limbway-shade",
+                info.title() + ", " + info.layout(),
+                "Which rest platforms of an enclosure lie in shade through a year, and what else was computed of the sun.",
+                tables);
+    }
+
+    private static void tables(Path folder, String name, String title, String description, List<CsvTable> tables)
+            throws IOException {
         Path data = Files.createDirectories(folder.resolve("data"));
         for (CsvTable table : tables) {
             WholeFile.write(data.resolve(table.name() + ".csv"), table.text());
         }
-        WholeFile.write(data.resolve("datapackage.json"), DataPackage.json(info, tables));
-        WholeFile.write(folder.resolve("run.json"), RunRecord.json(info));
+        WholeFile.write(data.resolve("datapackage.json"), DataPackage.json(name, title, description, tables));
     }
 }

@@ -14,7 +14,7 @@ final class DataPackage {
 
     private DataPackage() {}
 
-    static String json(RunInfo info, List<CsvTable> tables) {
+    static String json(String name, String title, String description, List<CsvTable> tables) {
         List<Object> resources = new ArrayList<>();
         for (CsvTable table : tables) {
             Map<String, Object> resource = new LinkedHashMap<>();
@@ -31,9 +31,9 @@ final class DataPackage {
         }
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("profile", "tabular-data-package");
-        root.put("name", "limbway-run");
-        root.put("title", info.title() + ", " + info.layout());
-        root.put("description", "What a simulated group of apes did, and what was measured of it.");
+        root.put("name", name);
+        root.put("title", title);
+        root.put("description", description);
         root.put("resources", resources);
         return Json.text(root);
     }

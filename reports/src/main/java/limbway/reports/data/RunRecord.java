@@ -8,7 +8,7 @@ import java.util.Map;
 import limbway.model.parameter.Parameter;
 
 /** The record of a run: what is needed to make it again, without anything that the clock or machine decides. */
-final class RunRecord {
+public final class RunRecord {
 
     private RunRecord() {}
 
@@ -28,8 +28,19 @@ final class RunRecord {
         root.put("limbway", info.limbwayVersion());
         root.put("java", info.javaVersion());
         root.put("notes", info.notes());
+        root.put("parameters", parameters(info.parameters()));
+        return Json.text(root);
+    }
+
+    /**
+     * Parameters as objects.
+     *
+     * @param used what took part
+     * @return one object for each, with everything that is known of it
+     */
+    public static List<Object> parameters(List<Parameter> used) {
         List<Object> parameters = new ArrayList<>();
-        for (Parameter parameter : info.parameters()) {
+        for (Parameter parameter : used) {
             Map<String, Object> object = new LinkedHashMap<>();
             object.put("name", parameter.name());
             object.put("meaning", parameter.meaning());
@@ -41,7 +52,6 @@ final class RunRecord {
             object.put("source", parameter.source());
             parameters.add(object);
         }
-        root.put("parameters", parameters);
-        return Json.text(root);
+        return parameters;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import limbway.reports.chart.DataTable;
 import limbway.reports.chart.Picture;
 import limbway.reports.chart.PictureFormat;
+import limbway.reports.words.Cautions;
 import limbway.reports.words.Unbroken;
 import limbway.reports.words.Xml;
 
@@ -12,6 +13,28 @@ import limbway.reports.words.Xml;
 final class Html {
 
     private final StringBuilder out = new StringBuilder();
+
+    /** The head of a page, with its title and the caution that stands over everything; the header is left open. */
+    static Html page(String title) {
+        Html html = new Html();
+        html.markup("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
+                + Xml.escape(title) + "</title>\n<style>\n" + Stylesheet.CSS + "</style>\n</head>\n<body>\n");
+        html.open("header").element("h1", title);
+        return html.element("p class=\"caution\" role=\"note\"", Cautions.IN_SHORT);
+    }
+
+    /** Closes the main part, adds the cautions in full, and ends the page. */
+    String end() {
+        close("main").open("footer").element("h2 id=\"cautions\"", "Before anything is built");
+        paragraph(Cautions.IN_SHORT).list(Cautions.inFull());
+        return close("footer").markup("</body>\n</html>\n").toString();
+    }
+
+    /** An entry of the list of contents. */
+    Html link(String id, String words) {
+        return open("li").element("a href=\"#" + id + "\"", words).close("li");
+    }
 
     Html open(String tag) {
         out.append('<').append(tag).append('>');

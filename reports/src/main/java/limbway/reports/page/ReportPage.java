@@ -11,8 +11,6 @@ import limbway.reports.chart.ShareChart;
 import limbway.reports.chart.TwoWaysChart;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.Weight;
-import limbway.reports.words.Cautions;
-import limbway.reports.words.Xml;
 
 /** The whole report as one HTML page that needs no other file, no script and no network. */
 public final class ReportPage {
@@ -26,13 +24,7 @@ public final class ReportPage {
      * @return HTML, ending with a line end; the same report gives the same text
      */
     public static String html(Report report) {
-        Html html = new Html();
-        String title = report.info().title() + ", " + report.info().layout();
-        html.markup("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
-                + Xml.escape(title) + "</title>\n<style>\n" + Stylesheet.CSS + "</style>\n</head>\n<body>\n");
-        html.open("header").element("h1", title);
-        html.element("p class=\"caution\" role=\"note\"", Cautions.IN_SHORT);
+        Html html = Html.page(report.info().title() + ", " + report.info().layout());
         incomplete(html, report);
         mustMend(html, report);
         html.close("header").open("main");
@@ -43,11 +35,7 @@ public final class ReportPage {
         LayoutSection.write(html, report);
         FindingsSection.write(html, report);
         TrustSections.write(html, report);
-        html.close("main").open("footer");
-        html.element("h2 id=\"cautions\"", "Before anything is built");
-        html.paragraph(Cautions.IN_SHORT).list(Cautions.inFull());
-        html.close("footer");
-        return html.markup("</body>\n</html>\n").toString();
+        return html.end();
     }
 
     /**
@@ -113,22 +101,18 @@ public final class ReportPage {
 
     private static void contents(Html html, Report report) {
         html.open("nav aria-label=\"Contents\"").open("ul");
-        link(html, "ground", "Where and why the ground is used");
-        link(html, "hours", "Through the day");
-        link(html, "heights", "Heights used");
-        link(html, "energy", "Energy by part");
+        html.link("ground", "Where and why the ground is used");
+        html.link("hours", "Through the day");
+        html.link("heights", "Heights used");
+        html.link("energy", "Energy by part");
         if (!report.others().isEmpty()) {
-            link(html, "layouts", "How the layouts compare");
+            html.link("layouts", "How the layouts compare");
         }
-        link(html, "findings", "What the audit found");
-        link(html, "trust", "How far to trust this");
-        link(html, "numbers", "Every number used");
-        link(html, "again", "To make this run again");
-        link(html, "cautions", "Before anything is built");
+        html.link("findings", "What the audit found");
+        html.link("trust", "How far to trust this");
+        html.link("numbers", "Every number used");
+        html.link("again", "To make this run again");
+        html.link("cautions", "Before anything is built");
         html.close("ul").close("nav");
-    }
-
-    private static void link(Html html, String id, String words) {
-        html.open("li").element("a href=\"#" + id + "\"", words).close("li");
     }
 }

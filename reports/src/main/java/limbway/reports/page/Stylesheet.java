@@ -19,6 +19,8 @@ final class Stylesheet {
             .answer { font-size: 1.15rem; }
             .first { display: grid; gap: 1.5rem; grid-template-columns: minmax(0, 1fr); }
             @media (min-width: 60rem) { .first { grid-template-columns: minmax(0, 5fr) minmax(0, 6fr); } }
+            .pair { display: grid; gap: 1.5rem; grid-template-columns: minmax(0, 1fr); }
+            @media (min-width: 72rem) { .pair { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); } }
             figure { margin: 1rem 0; max-width: 46rem; break-inside: avoid; }
             figcaption { font-size: .95rem; }
             .scroll { overflow-x: auto; max-width: 100%; }
@@ -36,6 +38,7 @@ final class Stylesheet {
             summary { cursor: pointer; text-decoration: underline; }
             .mend { font-weight: 700; }
             code { font-size: .9em; }
+            pre { font-size: .85rem; white-space: pre-wrap; background: #f3f3f0; padding: .5rem .75rem; max-width: 60rem; }
             nav ul { padding-left: 1.2rem; columns: 2 14rem; }
             a { color: #00507d; }
             @media (max-width: 30rem) { figure svg, .first figure svg, table { min-width: 30rem; } }
@@ -49,7 +52,7 @@ final class Stylesheet {
               tr, figure, .caution { break-inside: avoid; }
               h2, h3 { break-after: avoid; }
               nav, summary { display: none; }
-              .first { display: block; }
+              .first, .pair { display: block; }
               a { color: inherit; text-decoration: none; }
             }
             """;

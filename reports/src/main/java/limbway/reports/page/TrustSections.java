@@ -50,7 +50,7 @@ final class TrustSections {
                 rows);
     }
 
-    private static DataTable parameters(List<Parameter> parameters) {
+    static DataTable parameters(List<Parameter> parameters) {
         List<List<String>> rows = new ArrayList<>();
         for (Parameter parameter : parameters) {
             String unit = parameter.unit().equals("1") ? "" : " " + parameter.unit();

@@ -45,6 +45,7 @@ public final class EnclosureGlb {
     private static SceneNode things(Enclosure enclosure) {
         List<SceneNode> groups = new ArrayList<>(Structures.groups(enclosure));
         groups.addAll(Stops.groups(enclosure.bounds()));
+        groups.addAll(Shades.groups(enclosure.shading()));
         groups.removeIf(group -> group.children().isEmpty());
         return SceneNode.group("enclosure", groups);
     }

@@ -2,6 +2,7 @@ package limbway.reports.scene;
 
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.BarrierKind;
+import limbway.model.enclosure.CoverKind;
 import limbway.model.enclosure.Material;
 import limbway.model.enclosure.PanelKind;
 import limbway.model.enclosure.PlatformKind;
@@ -28,6 +29,10 @@ enum Finish {
     KEPT_FREE("kept free", 0xB5534A, 0.22),
     PLANTING("planting", 0x6F8B62, 0.5),
     DOOR("door", 0xC9A24B, 0.7),
+    ROOF("roof", 0x6B6472, 0.55),
+    SAIL("sail", 0xB3A6BC, 0.4),
+    BUILDING("building", 0x9C968F, 1),
+    NEIGHBOUR("tree beside", 0x667F66, 0.3),
     FOOD("food", 0xB5651D, 1),
     DRINK("drink", 0x2F6F9F, 1),
     SHADE("shade", 0x4B5563, 1),
@@ -89,6 +94,10 @@ enum Finish {
 
     static Finish of(PlatformKind kind) {
         return kind == PlatformKind.HAMMOCK ? HAMMOCK : DECK;
+    }
+
+    static Finish of(CoverKind kind) {
+        return kind == CoverKind.ROOF ? ROOF : SAIL;
     }
 
     static Finish of(PanelKind kind) {

@@ -47,7 +47,9 @@ final class Structures {
                         enclosure.platforms().stream().map(Structures::platform).toList()),
                 SceneNode.group(
                         "crowns",
-                        enclosure.crowns().stream().map(Structures::crown).toList()),
+                        enclosure.crowns().stream()
+                                .map(crown -> crown(crown, Finish.CROWN))
+                                .toList()),
                 SceneNode.group(
                         "panels",
                         enclosure.panels().stream().map(Structures::panel).toList()),
@@ -88,12 +90,11 @@ final class Structures {
         return SceneNode.thing(platform.kind().word(), platform.id(), new Part(slab, Finish.of(platform.kind())));
     }
 
-    private static SceneNode crown(Crown crown) {
+    static SceneNode crown(Crown crown, Finish finish) {
         Polyline axis = Polyline.straight(
                 crown.foot().atHeight(crown.baseZM()), crown.foot().atHeight(crown.topZM()));
         Mesh branches = Tube.of(axis, CROWN_SIDES, alongM -> crown.radiusM());
-        return SceneNode.thing("crown", crown.id(), new Part(branches, Finish.CROWN))
-                .telling("trunk", crown.trunk());
+        return SceneNode.thing("crown", crown.id(), new Part(branches, finish)).telling("trunk", crown.trunk());
     }
 
     private static SceneNode panel(Panel panel) {

@@ -28,8 +28,9 @@ public final class Cautions {
                 "Escape: a rope or branch that shortens a trip may also shorten the way to a barrier. The audit "
                         + "lists where animals come near to what is drawn as a barrier or as the edge, for a licensed "
                         + "reviewer; what it does not list is no pass.",
-                "Burns and shocks: sun heats steel, and a wire within reach of a hold hurts. Surface temperature "
-                        + "is no part of this result, and live wire only as a space that animals keep out of.",
+                "Burns and shocks: sun heats steel, and a wire within reach of a hold hurts. How hot surfaces get is told by "
+                        + "limbway shade alone, where there is weather, and roughly; live wire is only a space that animals "
+                        + "keep out of.",
                 "People: structural strength and containment are decided by licensed people under local codes. A finding "
                         + "that is missing here is no proof that nothing is wrong.");
     }

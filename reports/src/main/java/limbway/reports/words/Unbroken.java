@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 public final class Unbroken {
 
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d) (?=\\d{3}(?!\\d))");
-    private static final Pattern UNIT = Pattern.compile("(?<=[\\d<>]) (?=(?:%|m|m²|m³|cm|J|kJ|s|kg|\\d)(?!\\w))");
+    private static final Pattern UNIT =
+            Pattern.compile("(?<=[\\d<>]) (?=(?:%|m|m²|m³|cm|J|kJ|s|kg|h|min|°C|W|\\d)(?!\\w))");
     private static final String NO_BREAK = "\u00a0";
 
     private Unbroken() {}

@@ -62,6 +62,26 @@ class EnclosureDrawingTest {
     }
 
     @Test
+    void whatStandsForItsShadeAloneIsDrawnAndNamed() throws IOException {
+        Enclosure shaded = FullYard.shaded();
+        List<String> words = KeySign.of(shaded).stream().map(KeySign::words).toList();
+        assertEquals(
+                List.of("roof", "sail", "building", "tree beside"), words.subList(words.size() - 5, words.size() - 1));
+        String svg = PictureFormat.svgFile(draw(shaded));
+        assertTrue(svg.contains(">deck-roof</text>") && svg.contains(">sling-sail</text>"));
+        Frame frame = Frame.of(shaded);
+        // 24 m wide: of what stands beside it 0.2 of that is shown, and a tree 36 m away not at all
+        assertEquals(-0.5 - 0.2 * 25, frame.westM(), 1e-9);
+        assertEquals(29.5, frame.eastM(), 1e-9);
+        BufferedImage picture = image(shaded);
+        double inBuilding = frame.xPx(-3);
+        assertTrue(picture.getRGB((int) (2 * inBuilding), (int) (2 * frame.planYPx(8))) != picture.getRGB(2, 2));
+        // greys of supports are those of the yard alone, whatever towers beside it
+        assertEquals(Frame.of(FULL).structureTopM(), frame.structureTopM(), 1e-9);
+        assertTrue(frame.topM() > frame.structureTopM());
+    }
+
+    @Test
     void thePictureIsTheSameTwiceAndSaysWhatItsKeyDoes() {
         Picture picture = draw(FULL);
         String svg = PictureFormat.svgFile(picture);

@@ -41,7 +41,7 @@ class MessagesTest {
         refused("""
                 limbway: there is no such command
                   found    chek
-                  allowed  check, run, explain, graph
+                  allowed  check, run, explain, shade, graph
                   mend     did you mean "check"?
                 """, limbway("chek", scenario));
     }
@@ -141,7 +141,12 @@ class MessagesTest {
     @Test
     void everyHelpHasExamplesAndCautions() {
         for (String[] args : new String[][] {
-            {"--help"}, {"check", "--help"}, {"run", "--help"}, {"explain", "--help"}, {"graph", "--help"}
+            {"--help"},
+            {"check", "--help"},
+            {"run", "--help"},
+            {"explain", "--help"},
+            {"shade", "--help"},
+            {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);
             assertEquals(0, answer.code());

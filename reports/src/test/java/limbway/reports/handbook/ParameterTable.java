@@ -15,6 +15,7 @@ import limbway.model.heat.SurfaceCatalogue;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 import limbway.model.route.ChoiceSharpness;
+import limbway.model.shade.ShadeRule;
 import limbway.model.shade.ShadeSettings;
 import limbway.model.weather.MonthlyWeather;
 import limbway.reports.measure.ElevatedTime;
@@ -58,6 +59,7 @@ final class ParameterTable {
                 .parameters());
         all.addAll(ChoiceSharpness.standard().parameters());
         all.addAll(DaySettings.standard().parameters());
+        all.addAll(ShadeRule.standard().parameters());
         all.addAll(ShadeSettings.standard().parameters());
         all.addAll(HeatSettings.standard().parameters());
         all.addAll(SurfaceCatalogue.parameters());

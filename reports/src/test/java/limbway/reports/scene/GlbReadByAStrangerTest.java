@@ -20,6 +20,8 @@ import org.junit.jupiter.api.Test;
 import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Barrier;
+import limbway.model.enclosure.Building;
+import limbway.model.enclosure.Cover;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Door;
 import limbway.model.enclosure.Enclosure;
@@ -65,6 +67,10 @@ class GlbReadByAStrangerTest {
         expected.put("barriers", ids(enclosure.bounds().barriers().stream().map(Barrier::id)));
         expected.put("hot wire", ids(enclosure.bounds().hotWires().stream().map(HotWire::id)));
         expected.put("doors", ids(enclosure.bounds().doors().stream().map(Door::id)));
+        expected.put("covers", ids(enclosure.shading().covers().stream().map(Cover::id)));
+        expected.put("buildings", ids(enclosure.shading().buildings().stream().map(Building::id)));
+        expected.put(
+                "trees beside", ids(enclosure.shading().neighbours().stream().map(Crown::id)));
         Map<String, List<String>> found = new LinkedHashMap<>();
         NodeModel root = model.getSceneModels().get(0).getNodeModels().get(0);
         assertEquals("enclosure", root.getName());
@@ -79,6 +85,8 @@ class GlbReadByAStrangerTest {
         assertEquals("branch", extras(node("limb")).get("kind"));
         assertEquals("net", extras(node("net")).get("kind"));
         assertEquals("glass", extras(node("window")).get("kind"));
+        assertEquals("roof", extras(node("deck-roof")).get("kind"));
+        assertEquals("sail", extras(node("sling-sail")).get("kind"));
         assertEquals(0.04, extras(node("limb")).get("tip_diameter_m"));
     }
 
@@ -90,6 +98,8 @@ class GlbReadByAStrangerTest {
         double rounded = 1e-5;
         assertBox("net", new double[] {7, 1, -11}, new double[] {9, 2.6, -9}, rounded);
         assertBox("deck", new double[] {8, 2.94, -5.6}, new double[] {10, 3, -4}, rounded);
+        // a roof that rises from 5 to 5.6 m towards the north
+        assertBox("deck-roof", new double[] {7.6, 5, -6}, new double[] {10.4, 5.6, -3.6}, rounded);
         // of water the surface is drawn
         assertBox("moat", new double[] {21, -0.1, -15.6}, new double[] {24, -0.1, 0}, rounded);
         // the round ends of what a straight wire keeps free reach its clearance of 0.3 m beyond it
@@ -105,6 +115,7 @@ class GlbReadByAStrangerTest {
         // a prism of 2 by 1.6 m, 6 cm thick
         assertVolume(2 * 1.6 * 0.06, "deck");
         assertVolume(24 * 0.4 * 4, "north-wall");
+        assertVolume(8 * 9 * 4.5, "night-house");
         // a cut pyramid on a twelve-sided foot, of area 3 r², and top: L/3 (A + sqrt(A B) + B)
         double foot = 3 * 0.06 * 0.06;
         double tip = 3 * 0.04 * 0.04;
@@ -117,7 +128,8 @@ class GlbReadByAStrangerTest {
 
     @Test
     void panelsAndWaterAreSeenThroughAndFromBothSides() {
-        for (String name : List.of("west-mesh", "net", "window", "moat", "fig crown", "wall-wire")) {
+        for (String name : List.of(
+                "west-mesh", "net", "window", "moat", "fig crown", "wall-wire", "deck-roof", "sling-sail", "lime")) {
             MaterialModelV2 paint = (MaterialModelV2) node(name)
                     .getMeshModels()
                     .get(0)
