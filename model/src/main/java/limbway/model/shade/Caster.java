@@ -12,4 +12,14 @@ interface Caster {
      * @param season state of the leaves
      */
     double through(double x, double y, double z, double dx, double dy, double dz, int season);
+
+    /** Whether nothing at all comes through it where it is met. */
+    default boolean isOpaque() {
+        return false;
+    }
+
+    /** Whether it seldom hides much of the sun, and is better looked at last. */
+    default boolean isSlender() {
+        return false;
+    }
 }

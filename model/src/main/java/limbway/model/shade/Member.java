@@ -4,7 +4,12 @@ import java.util.List;
 
 import limbway.model.geometry.Point;
 
-/** A straight piece of a support. It hides as much of the sun's disc as it covers, seen from the point. */
+/**
+ * A straight piece of a support, rounded at its ends. It hides as much of the sun's disc as it covers, seen from the point, as
+ * if it were a strip that crosses the whole disc: too dark for a thin piece seen end on.
+ *
+ * <p>A point inside the piece is dark on the side away from the sun; on the axis and before it the piece hides nothing.
+ */
 final class Member implements Caster {
 
     /** Half the width of the sun's disc [radians]: 0.533 degrees in all. */
@@ -43,6 +48,11 @@ final class Member implements Caster {
     @Override
     public double[] box() {
         return box.clone();
+    }
+
+    @Override
+    public boolean isSlender() {
+        return true;
     }
 
     @Override

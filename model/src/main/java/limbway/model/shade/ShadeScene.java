@@ -14,15 +14,22 @@ public final class ShadeScene {
     private static final int RINGS = 8;
 
     private static final int SECTORS = 24;
-    private static final double[] NO_SIZE = new double[3];
 
     private final Caster[] casters;
+    private final boolean[] isOpaque;
+    private final boolean[] isSlender;
     private final Boxes boxes;
     private final LeafStates states;
     private final Horizon horizon;
 
     private ShadeScene(Casters casters, Horizon horizon) {
         this.casters = casters.all().toArray(Caster[]::new);
+        this.isOpaque = new boolean[this.casters.length];
+        this.isSlender = new boolean[this.casters.length];
+        for (int i = 0; i < isOpaque.length; i++) {
+            isOpaque[i] = this.casters[i].isOpaque();
+            isSlender[i] = this.casters[i].isSlender();
+        }
         this.boxes = new Boxes(casters.all().stream().map(Caster::box).toList());
         this.states = casters.states();
         this.horizon = horizon;
@@ -63,9 +70,7 @@ public final class ShadeScene {
         if (isBelowHorizon(sun)) {
             return 0;
         }
-        int[] found = new int[casters.length];
-        int n = boxes.along(new double[] {x, y, z}, NO_SIZE, sun.xM(), sun.yM(), sun.zM(), found);
-        return through(x, y, z, sun, season, found, n, 0);
+        return boxes.through(casters, x, y, z, sun.xM(), sun.yM(), sun.zM(), season);
     }
 
     /**
@@ -107,18 +112,48 @@ public final class ShadeScene {
         return casters.length;
     }
 
-    /** All casters that a bundle of rays towards the sun may meet. */
+    /**
+     * All casters that a bundle of rays towards the sun may meet: those that let nothing through come first, pieces of
+     * supports last, in an order that depends on the scene and the bundle alone.
+     */
     int along(double[] middle, double[] half, Point sun, int[] found) {
-        return boxes.along(middle, half, sun.xM(), sun.yM(), sun.zM(), found);
+        int n = boxes.along(middle, half, sun.xM(), sun.yM(), sun.zM(), found);
+        int slender = n;
+        for (int i = n - 1; i >= 0; i--) {
+            if (isSlender[found[i]]) {
+                swap(found, i, --slender);
+            }
+        }
+        int opaque = 0;
+        for (int i = 0; i < slender; i++) {
+            if (isOpaque[found[i]]) {
+                swap(found, i, opaque++);
+            }
+        }
+        return n;
     }
 
-    /** The beam at a point, past some casters; anything up to a limit that settles the question may come back. */
+    /**
+     * The beam at a point, past some casters; anything up to a limit that settles the question may come back. An opaque
+     * caster that was met moves to the front, where the next point of the platform meets it first: it changes the time
+     * that the answer takes, never the answer, which is nothing.
+     */
     double through(double x, double y, double z, Point sun, int season, int[] found, int n, double enough) {
         double beam = 1;
         for (int i = 0; i < n && beam > enough; i++) {
-            beam *= casters[found[i]].through(x, y, z, sun.xM(), sun.yM(), sun.zM(), season);
+            int number = found[i];
+            beam *= casters[number].through(x, y, z, sun.xM(), sun.yM(), sun.zM(), season);
+            if (beam == 0 && isOpaque[number]) {
+                swap(found, 0, i);
+            }
         }
         return beam;
+    }
+
+    private static void swap(int[] numbers, int i, int j) {
+        int kept = numbers[i];
+        numbers[i] = numbers[j];
+        numbers[j] = kept;
     }
 
     /** The casters, for comparison. */

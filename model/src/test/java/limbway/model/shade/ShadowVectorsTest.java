@@ -31,11 +31,9 @@ class ShadowVectorsTest {
         Point away = Shadows.sun(0, azimuth + 180);
         // a strip that faces the sun, 2 cm wide: its upper edge is exactly ten metres high
         Point side = Shadows.sun(0, azimuth + 90).times(0.01);
-        Sheet strip = new Sheet(
+        Sheet strip = Sheet.of(
                 List.of(side.times(-1), side, side.plus(UP.times(10)), side.times(-1).plus(UP.times(10))),
-                away.times(-1),
-                0,
-                false);
+                away.times(-1), 0);
         double start = 0.001;
         double reached = start
                 + Shadows.reachM(strip, sun, start * away.xM(), start * away.yM(), away.xM(), away.yM(), 100);
@@ -48,15 +46,13 @@ class ShadowVectorsTest {
     void aPointFallsToTheGroundAlongTheRay() {
         Point sun = Shadows.sun(30, 120);
         double half = 1e-4;
-        Sheet speck = new Sheet(
+        Sheet speck = Sheet.of(
                 List.of(
                         new Point(-half, -half, 10),
                         new Point(half, -half, 10),
                         new Point(half, half, 10),
                         new Point(-half, half, 10)),
-                UP,
-                0,
-                false);
+                UP, 0);
         // half a unit of the fifth decimal lies well inside the speck's 0.1 mm
         assertEquals(0, Shadows.light(speck, -15, 8.66025, sun));
         assertEquals(1, Shadows.light(speck, -15 + 2 * half, 8.66025, sun));
@@ -70,7 +66,7 @@ class ShadowVectorsTest {
         Point sun = Shadows.sun(37, 251);
         List<Point> edge = List.of(
                 new Point(0, 0, 4), new Point(5, 1, 4), new Point(2, 2, 4), new Point(4, 6, 4), new Point(-1, 3, 4));
-        Sheet sheet = new Sheet(edge, UP, 0, false);
+        Sheet sheet = Sheet.of(edge, UP, 0);
         Outline shifted = new Outline(edge.stream()
                 .map(p -> p.minus(sun.times(4 / sun.zM())))
                 .map(p -> new Corner(p.xM(), p.yM()))
@@ -128,11 +124,9 @@ class ShadowVectorsTest {
     @Test
     @Tag("derived")
     void aWallCastsItsWidthAsSeenFromTheSun() {
-        Sheet wall = new Sheet(
+        Sheet wall = Sheet.of(
                 List.of(new Point(-3, 0, 0), new Point(3, 0, 0), new Point(3, 0, 3), new Point(-3, 0, 3)),
-                new Point(0, 1, 0),
-                0,
-                false);
+                new Point(0, 1, 0), 0);
         // a hard bound for straight edges that slant through cells of 5 mm is 0.1 m²; at random 0.0008 m², taken tenfold
         // because the edge of the wall runs along the cells
         assertEquals(19.44172, Shadows.areaM2(wall, Shadows.sun(40, 25), 0, -2, 6, 0.005), 0.01);
