@@ -1,8 +1,5 @@
 package limbway.model.shade;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +15,9 @@ import limbway.model.enclosure.Foliage;
 import limbway.model.enclosure.Shading;
 import limbway.model.geometry.Point;
 import limbway.model.scene.Scene;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Light through crowns, by the law of Beer and Lambert. */
 class LeafLightTest {
@@ -70,8 +70,7 @@ class LeafLightTest {
 
     @Test
     void aTreeIsBareOutsideItsSeasonOnly() {
-        Foliage summer =
-                new Foliage(3, Optional.of(new Foliage.Season(MonthDay.of(4, 20), MonthDay.of(10, 31))));
+        Foliage summer = new Foliage(3, Optional.of(new Foliage.Season(MonthDay.of(4, 20), MonthDay.of(10, 31))));
         ShadeScene scene = ShadeScene.of(under(summer), ShadeSettings.standard());
         double leaf = Math.exp(-0.5 * 3);
         double bare = Math.exp(-0.5 * 3 * 0.4);
@@ -85,8 +84,7 @@ class LeafLightTest {
 
     @Test
     void inTheSouthTheSeasonReachesOverTheTurnOfTheYear() {
-        Foliage south =
-                new Foliage(3, Optional.of(new Foliage.Season(MonthDay.of(10, 1), MonthDay.of(4, 30))));
+        Foliage south = new Foliage(3, Optional.of(new Foliage.Season(MonthDay.of(10, 1), MonthDay.of(4, 30))));
         ShadeScene scene = ShadeScene.of(under(south), ShadeSettings.standard());
         double leaf = Math.exp(-0.5 * 3);
         assertLight(scene, MonthDay.of(12, 31), leaf);

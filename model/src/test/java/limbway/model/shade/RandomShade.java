@@ -62,8 +62,8 @@ public final class RandomShade {
         for (int i = 0; i < 6; i++) {
             panels.add(new Panel("mesh-" + i, PanelKind.MESH, random.facet(3), 0.05, 0.004, OptionalDouble.empty()));
         }
-        Shading shading = new Shading(
-                some.shading().covers(), buildings, some.shading().neighbours());
+        Shading shading =
+                new Shading(some.shading().covers(), buildings, some.shading().neighbours());
         return some.withPanels(panels)
                 .withBounds(new Bounds(barriers, List.of(), List.of()))
                 .withShading(shading);
@@ -98,8 +98,7 @@ public final class RandomShade {
         double base = within(2, 5);
         Optional<Foliage.Season> season = i % 2 == 0
                 ? Optional.empty()
-                : Optional.of(new Foliage.Season(
-                        java.time.MonthDay.of(4, 15), java.time.MonthDay.of(11, 5)));
+                : Optional.of(new Foliage.Season(java.time.MonthDay.of(4, 15), java.time.MonthDay.of(11, 5)));
         return new Crown(
                 "crown-" + i, "", foot, within(1, 2.5), base, base + within(1, 4), new Foliage(within(1, 6), season));
     }

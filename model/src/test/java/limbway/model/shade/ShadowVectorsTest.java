@@ -1,8 +1,5 @@
 package limbway.model.shade;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -15,6 +12,9 @@ import limbway.model.enclosure.Crown;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Shadows on level ground against closed forms. */
 class ShadowVectorsTest {
@@ -32,11 +32,16 @@ class ShadowVectorsTest {
         // a strip that faces the sun, 2 cm wide: its upper edge is exactly ten metres high
         Point side = Shadows.sun(0, azimuth + 90).times(0.01);
         Sheet strip = Sheet.of(
-                List.of(side.times(-1), side, side.plus(UP.times(10)), side.times(-1).plus(UP.times(10))),
-                away.times(-1), 0);
+                List.of(
+                        side.times(-1),
+                        side,
+                        side.plus(UP.times(10)),
+                        side.times(-1).plus(UP.times(10))),
+                away.times(-1),
+                0);
         double start = 0.001;
-        double reached = start
-                + Shadows.reachM(strip, sun, start * away.xM(), start * away.yM(), away.xM(), away.yM(), 100);
+        double reached =
+                start + Shadows.reachM(strip, sun, start * away.xM(), start * away.yM(), away.xM(), away.yM(), 100);
         assertEquals(lengthM, reached, 5e-5);
     }
 
@@ -52,7 +57,8 @@ class ShadowVectorsTest {
                         new Point(half, -half, 10),
                         new Point(half, half, 10),
                         new Point(-half, half, 10)),
-                UP, 0);
+                UP,
+                0);
         // half a unit of the fifth decimal lies well inside the speck's 0.1 mm
         assertEquals(0, Shadows.light(speck, -15, 8.66025, sun));
         assertEquals(1, Shadows.light(speck, -15 + 2 * half, 8.66025, sun));
@@ -96,7 +102,8 @@ class ShadowVectorsTest {
         Member post = new Member(new Point(0, 0, 0), new Point(0, 0, 4), 0.3, 0.3, 20);
         double footHalf = Math.PI * 0.09 / 2;
         double rounded = 3.14295 - footHalf + footHalf * (1 / Math.sin(altitude) - 1);
-        // outline of 11 m crossed by cells of 5 mm: some 2,300 cells are half dark at random, error 0.5 √2300 · 25e-6 m²,
+        // outline of 11 m crossed by cells of 5 mm: some 2,300 cells are half dark at random, error 0.5 √2300 · 25e-6
+        // m²,
         // four times that is 0.0024; the half light of the rim lies at the edge to 1e-4
         assertEquals(rounded, Shadows.areaM2(post, sun, 0, 0, 6, 0.005), 0.005);
     }
@@ -126,8 +133,10 @@ class ShadowVectorsTest {
     void aWallCastsItsWidthAsSeenFromTheSun() {
         Sheet wall = Sheet.of(
                 List.of(new Point(-3, 0, 0), new Point(3, 0, 0), new Point(3, 0, 3), new Point(-3, 0, 3)),
-                new Point(0, 1, 0), 0);
-        // a hard bound for straight edges that slant through cells of 5 mm is 0.1 m²; at random 0.0008 m², taken tenfold
+                new Point(0, 1, 0),
+                0);
+        // a hard bound for straight edges that slant through cells of 5 mm is 0.1 m²; at random 0.0008 m², taken
+        // tenfold
         // because the edge of the wall runs along the cells
         assertEquals(19.44172, Shadows.areaM2(wall, Shadows.sun(40, 25), 0, -2, 6, 0.005), 0.01);
     }
@@ -145,8 +154,8 @@ class ShadowVectorsTest {
         double grey = 100;
         while (grey - dark > 1e-6) {
             double height = (dark + grey) / 2;
-            Member bar = new Member(
-                    new Point(-50, 0, height), new Point(50, 0, height), diameterM / 2, diameterM / 2, 200);
+            Member bar =
+                    new Member(new Point(-50, 0, height), new Point(50, 0, height), diameterM / 2, diameterM / 2, 200);
             if (Shadows.light(bar, 0, 0, sun) == 0) {
                 dark = height;
             } else {
@@ -162,8 +171,7 @@ class ShadowVectorsTest {
     @Tag("derived")
     void aBarHidesTheShareOfTheDiscThatItCovers(double heightM, double asideM) {
         double radius = 0.0125;
-        Member bar = new Member(
-                new Point(-50, asideM, heightM), new Point(50, asideM, heightM), radius, radius, 200);
+        Member bar = new Member(new Point(-50, asideM, heightM), new Point(50, asideM, heightM), radius, radius, 200);
         double sunM = heightM * Member.SUN_RADIUS;
         int free = 0;
         int all = 0;
