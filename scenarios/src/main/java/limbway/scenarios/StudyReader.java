@@ -19,6 +19,7 @@ import limbway.model.enclosure.Site;
 import limbway.model.geometry.Outline;
 import limbway.model.parameter.Parameter;
 import limbway.model.study.Animal;
+import limbway.model.study.Climate;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
 import limbway.scenarios.entry.AnimalReader;
@@ -42,6 +43,7 @@ import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 import limbway.scenarios.survey.Survey;
 import limbway.scenarios.survey.SurveyReader;
+import limbway.scenarios.survey.WeatherReader;
 
 /** Reads the tree of a scenario: the parts that all layouts share, then each layout. */
 final class StudyReader {
@@ -78,6 +80,9 @@ final class StudyReader {
         String title = fields.words("title", "a line of text", name);
         Optional<Site> site =
                 fields.read("site", node -> values.mapping(node, "site")).flatMap(new SiteReader(problems)::read);
+        WeatherReader weatherReader = new WeatherReader(this::table, problems);
+        Optional<Climate> climate = fields.read("weather", node -> values.mapping(node, "weather"))
+                .flatMap(node -> weatherReader.read(node, site));
         Optional<Ground> ground =
                 fields.read("ground", node -> values.mapping(node, "ground")).flatMap(new GroundReader(problems)::read);
         BodyCatalogue catalogue = BodyCatalogue.standard();
@@ -105,9 +110,10 @@ final class StudyReader {
             return refused();
         }
         site.flatMap(SiteReader::remark).ifPresent(notes::add);
+        notes.addAll(weatherReader.notes());
         parameters.addAll(bodies.parameters());
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
-        Study study = new Study(title, Optional.empty(), animals.orElseThrow(), base, variants);
+        Study study = new Study(title, climate, animals.orElseThrow(), base, variants);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
     }
 

@@ -10,12 +10,14 @@ import java.util.regex.Pattern;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 import limbway.model.enclosure.Material;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.Quantity;
 import limbway.scenarios.problem.Wording;
 import limbway.scenarios.survey.Coefficient;
+import limbway.scenarios.survey.EpwText;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -144,6 +146,19 @@ class DocumentationTest {
             tried++;
         }
         assertEquals(3, tried);
+    }
+
+    @Test
+    void theExamplesOfWeatherAreUnderstood(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("ridge.epw"), EpwText.sound().text());
+        Matcher weather = Pattern.compile("`(weather: \\{.*?\\})`").matcher(text);
+        int tried = 0;
+        while (weather.find()) {
+            Reading reading = ScenarioReader.read("yard.yaml", SmallYard.TEXT + weather.group(1) + "\n", folder);
+            assertTrue(Examples.sound(reading).study().weather().isPresent());
+            tried++;
+        }
+        assertEquals(2, tried);
     }
 
     private static String listOf(String kind, String rest) {

@@ -232,6 +232,29 @@ class SchemaTest {
         isFoundByBoth(SmallShade.TEXT, piece, by);
     }
 
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "monthly-max: [30, | monthly-max: [",
+                "monthly-max: [30, | monthly-max: [86,",
+                "wind: 1.2 | wind: 40",
+                "wind: 1.2 | wind: 4 km/h",
+                "turbidity: 4 | haze: 4",
+                "weather: { | 'weather: {epw: w.epw, '",
+                "elevation: 20 | elevation: 12 km",
+                "horizon: [[0, 2]] | horizon: [[0, 95]]",
+                "horizon: [[0, 2]] | horizon: [0, 2]"
+            })
+    void mistakesOfStructureInSiteAndWeatherAreFoundByBoth(String piece, String by) {
+        String sound = SmallYard.TEXT.replace("Kuching}", "Kuching, elevation: 20, horizon: [[0, 2]]}") + """
+                weather: {monthly-max: [30, 30, 31, 32, 32, 32, 32, 32, 31, 31, 31, 30], \
+                monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23], wind: 1.2, turbidity: 4}
+                """;
+        assertEquals(List.of(), errors(sound));
+        isFoundByBoth(sound, piece, by);
+    }
+
     private static List<String> keysOf(JsonNode object) {
         List<String> keys = new ArrayList<>();
         object.fieldNames().forEachRemaining(keys::add);

@@ -107,6 +107,26 @@ class ShadeMistakesTest {
                         shade.yaml:12:29: sail "awning" lies in the ground
                           found    0.4296 m below the ground at [20, 6, 3.5]
                           mend     put it higher, or move it to where the ground is lower
+                        """),
+                // a hill with its top at [13.5, 3], inside the edge of the sail, which is 3.75 m high there
+                Arguments.of(
+                        "[0, 10]]}",
+                        "[0, 10]], heights: {points: [[0, 0, 0], [20, 0, 0], [20, 10, 0], [0, 10, 0], [13.5, 3, 3.9],"
+                                + " [12.2, 2.2, 0], [14.3, 2.2, 0], [14.3, 3.9, 0], [12.2, 3.9, 0]]}}",
+                        """
+                        shade.yaml:11:28: sail "cloth" lies in the ground
+                          found    0.15 m below the ground at [13.5, 3, 3.75]
+                          mend     put it higher, or move it to where the ground is lower
+                        """),
+                // a ridge across the hammock, all of whose corners are above the ground
+                Arguments.of(
+                        "[0, 10]]}",
+                        "[0, 10]], heights: {points: [[0, 0, 0], [14.4, 0, 0], [15, 0, 2.1], [15.6, 0, 0], [20, 0, 0],"
+                                + " [20, 10, 0], [15.6, 10, 0], [15, 10, 2.1], [14.4, 10, 0], [0, 10, 0]]}}",
+                        """
+                        shade.yaml:7:5: hammock "sling" lies in the ground
+                          found    0.1 m below the ground at [15, 4.25, 2]
+                          mend     put it higher, or move it to where the ground is lower
                         """));
     }
 

@@ -99,7 +99,7 @@ class TerrainTest {
         assertEquals(
                 """
                 yard.yaml:11:5: platform "deck-1" lies in the ground
-                  found    0.425 m below the ground at [14, 18.25, 1.4]
+                  found    0.575 m below the ground at [16, 19.75, 1.4]
                   mend     put it higher, or move it to where the ground is lower
 
                 yard.yaml:13:23: food "hatch" lies in the ground

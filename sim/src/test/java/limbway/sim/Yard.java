@@ -15,9 +15,9 @@ import limbway.model.geometry.Point;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.scene.Scene;
 import limbway.model.study.Animal;
+import limbway.model.study.Climate;
 import limbway.model.study.Feeding;
 import limbway.model.study.Variant;
-import limbway.sim.habitat.Climate;
 import limbway.sim.habitat.Habitat;
 
 /** Builds small enclosures in a few readable lines. */

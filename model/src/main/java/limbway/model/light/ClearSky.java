@@ -13,7 +13,8 @@ import limbway.model.enclosure.Site;
  *     10; about 3 in temperate air, 4 to 5 in the humid tropics (from memory)
  * @source Ineichen and Perez 2002, Solar Energy 73:151-157, in the form that the public solar library pvlib gives; air mass
  *     by Kasten and Young 1989; distance of the sun by Spencer 1971; pressure by the standard atmosphere
- * @validity the air mass is that of the sun's true altitude, not lifted by refraction: below 5 degrees the beam is too weak
+ * @validity the air mass is that of the sun's true altitude, not lifted by refraction: below 5 degrees the beam is too weak.
+ *     Above about 5,000 m of height the formula gives more than reaches the air
  */
 public record ClearSky(double linkeTurbidity) {
 

@@ -10,18 +10,27 @@ import limbway.model.weather.Weather;
  * One question asked of the model.
  *
  * @param title what the scenario calls itself
- * @param weather what the weather is like; empty where the scenario does not say, and then nobody gets hot
+ * @param climate what animals have to bear; empty where the scenario does not say, and then nobody gets hot
  * @param animals who lives there
  * @param base the layout as drawn
  * @param variants other layouts, as lists of changes to the base made them
  */
 public record Study(
-        String title, Optional<Weather> weather, List<Animal> animals, Variant base, List<Variant> variants) {
+        String title, Optional<Climate> climate, List<Animal> animals, Variant base, List<Variant> variants) {
 
     /** Keeps copies of the lists. */
     public Study {
         animals = List.copyOf(animals);
         variants = List.copyOf(variants);
+    }
+
+    /**
+     * What the weather is like.
+     *
+     * @return the weather; empty where the scenario does not say
+     */
+    public Optional<Weather> weather() {
+        return climate.map(Climate::weather);
     }
 
     /**

@@ -13,6 +13,8 @@ import net.e175.klaus.solarpositioning.SunriseResult;
 
 import limbway.model.enclosure.Site;
 import limbway.model.light.ClearSky;
+import limbway.model.parameter.Parameter;
+import limbway.model.parameter.Standing;
 
 /**
  * Weather from the usual temperatures of the twelve months, under a sky without clouds: no real day, but as much sun as any.
@@ -65,6 +67,33 @@ public record MonthlyWeather(List<Double> meanMaxC, List<Double> meanMinC, doubl
             throw new IllegalArgumentException(
                     "monthly weather: " + name + " has " + values.size() + " values, allowed 12");
         }
+    }
+
+    /**
+     * What is usually assumed, with unit, range and source.
+     *
+     * @return wind and haze
+     */
+    public List<Parameter> parameters() {
+        return List.of(
+                new Parameter(
+                        "weather.wind",
+                        "wind at every moment of weather made from monthly means",
+                        "m/s",
+                        windMPerS,
+                        0,
+                        3,
+                        Standing.ASSUMPTION,
+                        "still air unless stated: the worst case, and usual between walls and glass (no source)"),
+                new Parameter(
+                        "weather.linke-turbidity",
+                        "haze of a sky without clouds",
+                        "1",
+                        linkeTurbidity,
+                        2,
+                        6,
+                        Standing.UNVERIFIED,
+                        "about 3 in temperate air, 4 to 5 in the humid tropics, from memory"));
     }
 
     @Override

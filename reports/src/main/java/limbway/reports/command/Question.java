@@ -2,7 +2,6 @@ package limbway.reports.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 
 import limbway.model.energy.EnergySettings;
 import limbway.model.parameter.Parameter;
@@ -46,7 +45,7 @@ record Question(String fileName, Reading.Read read, Variant layout) {
 
     Habitat habitat(Variant other) {
         return new Habitat(
-                other, study().animals(), Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard());
+                other, study().animals(), study().climate(), EnergySettings.standard(), ChoiceSharpness.standard());
     }
 
     private static Variant layout(Study study, String name) throws Refusal {

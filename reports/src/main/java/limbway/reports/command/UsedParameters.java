@@ -7,8 +7,11 @@ import limbway.model.body.Body;
 import limbway.model.body.BodyCatalogue;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
+import limbway.model.heat.HeatSettings;
 import limbway.model.parameter.Parameter;
 import limbway.model.route.ChoiceSharpness;
+import limbway.model.shade.ShadeSettings;
+import limbway.model.weather.MonthlyWeather;
 import limbway.reports.measure.ElevatedTime;
 import limbway.sim.animal.DaySettings;
 
@@ -28,6 +31,13 @@ final class UsedParameters {
         all.addAll(GraphSettings.forBodies(question.study().bodies()).parameters());
         all.addAll(ChoiceSharpness.standard().parameters());
         all.addAll(DaySettings.standard().parameters());
+        if (question.study().climate().isPresent()) {
+            all.addAll(ShadeSettings.standard().parameters());
+            all.addAll(HeatSettings.standard().parameters());
+        }
+        if (question.study().weather().orElse(null) instanceof MonthlyWeather months) {
+            all.addAll(months.parameters());
+        }
         all.add(ElevatedTime.parameter(thresholdM));
         return all;
     }

@@ -2,6 +2,7 @@ package limbway.reports.handbook;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,9 +10,13 @@ import java.util.Map;
 import limbway.model.body.BodyCatalogue;
 import limbway.model.energy.EnergySettings;
 import limbway.model.graph.GraphSettings;
+import limbway.model.heat.HeatSettings;
+import limbway.model.heat.SurfaceCatalogue;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 import limbway.model.route.ChoiceSharpness;
+import limbway.model.shade.ShadeSettings;
+import limbway.model.weather.MonthlyWeather;
 import limbway.reports.measure.ElevatedTime;
 import limbway.scenarios.entry.AnimalReader;
 import limbway.scenarios.survey.Allometry;
@@ -53,6 +58,15 @@ final class ParameterTable {
                 .parameters());
         all.addAll(ChoiceSharpness.standard().parameters());
         all.addAll(DaySettings.standard().parameters());
+        all.addAll(ShadeSettings.standard().parameters());
+        all.addAll(HeatSettings.standard().parameters());
+        all.addAll(SurfaceCatalogue.parameters());
+        all.addAll(new MonthlyWeather(
+                        Collections.nCopies(12, 0.0),
+                        Collections.nCopies(12, 0.0),
+                        MonthlyWeather.UNSTATED_WIND_M_PER_S,
+                        MonthlyWeather.UNSTATED_LINKE_TURBIDITY)
+                .parameters());
         all.addAll(Allometry.with(Map.of()).parameters(coefficient -> true));
         all.add(ElevatedTime.parameter(ElevatedTime.STANDARD_THRESHOLD_M));
         return all;

@@ -257,7 +257,7 @@ public final class Fields {
      * @param allowed what is allowed, for the message
      * @return the key, or empty after a problem
      */
-    Optional<String> oneWay(List<String> ways, String whatToSay, String allowed) {
+    public Optional<String> oneWay(List<String> ways, String whatToSay, String allowed) {
         List<String> used = ways.stream().filter(key -> find(key).isPresent()).toList();
         if (used.size() != 1) {
             fault(Problem.at(place(), what + " must say in one way " + whatToSay)
@@ -268,8 +268,13 @@ public final class Fields {
         return Optional.of(used.get(0));
     }
 
-    /** Refuses keys that mean nothing beside another. */
-    void refuse(List<String> keys, String where) {
+    /**
+     * Refuses keys that mean nothing beside another.
+     *
+     * @param keys the keys
+     * @param where beside what, for the message, for example {@code where the corners are given}
+     */
+    public void refuse(List<String> keys, String where) {
         for (String key : keys) {
             find(key)
                     .ifPresent(value -> fault(Problem.at(value.place(), key + " of " + what + " is not needed " + where)
@@ -277,8 +282,13 @@ public final class Fields {
         }
     }
 
-    /** Requires a key that is needed beside another. */
-    void require(String key, String example) {
+    /**
+     * Requires a key that is needed beside another.
+     *
+     * @param key the key
+     * @param example what to write after it
+     */
+    public void require(String key, String example) {
         if (find(key).isEmpty()) {
             fault(Problem.at(place(), what + " has no " + Wording.quote(key)).mend("add " + key + ": " + example));
         }

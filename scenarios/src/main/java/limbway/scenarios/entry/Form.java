@@ -21,6 +21,7 @@ public enum Form {
                     "doors",
                     "covers",
                     "neighbours",
+                    "weather",
                     "survey",
                     "bodies",
                     "variants")),
@@ -179,6 +180,8 @@ public enum Form {
     SURVEY(List.of("table", "prefix", "columns"), List.of("diameter-unit", "tallest", "allometry")),
     /** Columns of the table. */
     COLUMNS(List.of("x", "y", "diameter"), List.of("height", "crown-radius")),
+    /** What the weather is like. */
+    WEATHER(List.of(), List.of("epw", "monthly-max", "monthly-min", "wind", "turbidity", "sunlit-ways")),
     /** Coefficients from diameter to height and crown. */
     ALLOMETRY(
             List.of(),

@@ -89,6 +89,14 @@ public enum Quantity {
     SHARE("at", "%", 0, 100, 0, 100),
     /** Offset from the middle of a deck. */
     OFFSET("at", "m", -15, 15, -4, 4),
+    /** Mean of the warmest or coldest of each day of a month. */
+    MONTH_TEMPERATURE("temperature", "°C", -60, 55, -30, 45),
+    /** Speed of the wind. */
+    WIND("wind", "m/s", 0, 20, 0, 8),
+    /** How much the air dims the sun, in clean dry atmospheres. */
+    TURBIDITY("turbidity", "", 1, 10, 2, 7),
+    /** Power at which an animal values full sun on its back on the way. */
+    SUNLIT_WAYS("sunlit-ways", "W", 0, 2000, 20, 500),
     /** Animals that can use a place at once. */
     PORTIONS("portions", "", 1, 100, 1, 20),
     /** Rank in the group. */
@@ -132,12 +140,17 @@ public enum Quantity {
             "kg", Map.of("g", 0.001, "t", 1000.0, "lb", 0.45359237),
             "kJ", Map.of("J", 0.001, "MJ", 1000.0, "kcal", 4.184),
             "N/m", Map.of("kN/m", 1000.0, "N/mm", 1000.0, "N/cm", 100.0),
+            "°C", Map.of("°F", 1 / 1.8, "F", 1 / 1.8, "K", 1.0, "C", 1.0),
             "m/s", Map.of("km/h", 1 / 3.6));
+
+    /** Where 0 °C lies in other units. */
+    private static final Map<String, Double> ZEROS = Map.of("°F", 32.0, "F", 32.0, "K", 273.15);
 
     private static final Map<String, String[]> SLIPS = Map.of(
             "m", new String[] {"mm", "cm"},
             "kg", new String[] {"g"},
             "kJ", new String[] {"MJ", "J"},
+            "°C", new String[] {"°F", "K"},
             "m/s", new String[] {"km/h"});
 
     private final String key;
@@ -231,11 +244,7 @@ public enum Quantity {
      * @return the value in {@link #unit()}, or empty if the unit is unknown or the value out of range
      */
     public Optional<String> converted(NumberText number) {
-        Double factor = OTHER_UNITS.getOrDefault(unit, Map.of()).get(number.unit());
-        if (factor == null || !allows(number.value() * factor)) {
-            return Optional.empty();
-        }
-        return Optional.of(Wording.number(number.value() * factor));
+        return inOwnUnit(number.value(), number.unit()).filter(this::allows).map(Wording::number);
     }
 
     /**
@@ -246,12 +255,17 @@ public enum Quantity {
      */
     public Optional<String> likelySlip(double value) {
         for (String slip : SLIPS.getOrDefault(unit, new String[0])) {
-            double meant = value * OTHER_UNITS.get(unit).get(slip);
+            double meant = inOwnUnit(value, slip).orElseThrow();
             if (meant >= usualLeast && meant <= usualMost && allows(meant)) {
                 return Optional.of(
                         "did you mean " + Wording.number(meant) + "? (" + Wording.measure(value, slip) + ")");
             }
         }
         return Optional.empty();
+    }
+
+    private Optional<Double> inOwnUnit(double value, String written) {
+        return Optional.ofNullable(OTHER_UNITS.getOrDefault(unit, Map.of()).get(written))
+                .map(factor -> (value - ZEROS.getOrDefault(written, 0.0)) * factor);
     }
 }

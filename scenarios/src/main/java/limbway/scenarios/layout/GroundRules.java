@@ -7,7 +7,6 @@ import java.util.TreeSet;
 
 import limbway.model.enclosure.Obstacle;
 import limbway.model.enclosure.Panel;
-import limbway.model.geometry.Corner;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.scenarios.entry.CoverEntry;
@@ -53,27 +52,21 @@ final class GroundRules {
             checkEnd(span.from(), "start of " + span.what());
             checkEnd(span.to(), "end of " + span.what());
         } else if (built instanceof Built.Deck deck && !hangsOnMisplaced(entry)) {
-            for (Corner corner : deck.platform().outline().corners()) {
-                if (!isInside(deck.entry().place(), deck.entry().what(), corner.atHeight(0))
-                        || !isAbove(
-                                deck.entry().place(),
-                                deck.entry().what(),
-                                corner.atHeight(deck.platform().zM()))) {
-                    break;
-                }
+            List<Point> corners = deck.platform().outline().corners().stream()
+                    .map(corner -> corner.atHeight(deck.platform().zM()))
+                    .toList();
+            if (areInside(entry.place(), entry.what(), corners)) {
+                isAbove(entry.place(), entry.what(), corners);
             }
         }
     }
 
-    private boolean isAbove(Place place, String what, Point point) {
-        double aboveM = surroundings.aboveGroundM(point);
-        if (aboveM >= -Builder.ON_SLOPE_M) {
-            return true;
-        }
-        problems.add(Problem.at(place, what + " lies in the ground")
-                .found(Wording.measure(-aboveM, "m") + " below the ground at " + Builder.shown(point))
-                .mend("put it higher, or move it to where the ground is lower"));
-        return false;
+    private boolean isAbove(Place place, String what, List<Point> corners) {
+        Optional<Burial> deepest = surroundings.deepest(corners);
+        deepest.ifPresent(burial -> problems.add(Problem.at(place, what + " lies in the ground")
+                .found(Wording.measure(burial.belowM(), "m") + " below the ground at " + Builder.shown(burial.point()))
+                .mend("put it higher, or move it to where the ground is lower")));
+        return deepest.isEmpty();
     }
 
     /** A deck on a pole that stands outside lies outside too; that needs no second message. */
@@ -131,10 +124,8 @@ final class GroundRules {
 
     /** Whether a roof or sail lies above the ground and at least in part over it; otherwise a problem is added. */
     boolean covers(CoverEntry cover, List<Point> corners) {
-        for (Point corner : corners) {
-            if (!isAbove(cover.shapePlace(), cover.what(), corner)) {
-                return false;
-            }
+        if (!isAbove(cover.shapePlace(), cover.what(), corners)) {
+            return false;
         }
         if (surroundings.reaches(corners)) {
             return true;

@@ -1,6 +1,7 @@
 package limbway.scenarios.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Obstacle;
 import limbway.model.enclosure.Panel;
 import limbway.model.geometry.Point;
+import limbway.model.geometry.Terrain;
 
 /** What is near a point: ground, decks, supports, crowns, panels. */
 final class Surroundings {
@@ -77,6 +79,17 @@ final class Surroundings {
     /** How far a point is above the ground, below 0 under it [m]. */
     double aboveGroundM(Point p) {
         return p.zM() - ground.terrain().heightM(p.xM(), p.yM());
+    }
+
+    /** Where a flat shape dips deepest below the ground, if it does. */
+    Optional<Burial> deepest(List<Point> corners) {
+        Terrain terrain = ground.terrain();
+        return terrain.isLevel()
+                ? corners.stream()
+                        .filter(corner -> corner.zM() < 0)
+                        .min(Comparator.comparingDouble(Point::zM))
+                        .map(lowest -> new Burial(lowest, -lowest.zM()))
+                : Burial.deepest(corners, terrain, Builder.ON_SLOPE_M);
     }
 
     /** Whether some part of an area lies within the outline of the ground. */

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 
+import limbway.model.weather.HourlyWeather;
 import limbway.scenarios.problem.Place;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Wording;
@@ -11,8 +12,7 @@ import limbway.scenarios.problem.Wording;
 /** Whether the lines of a weather file are the hours of a year, one after the other. */
 final class EpwCalendar {
 
-    /** Hours of a year without the 29th of February. */
-    static final int HOURS = 8_760;
+    static final int HOURS = HourlyWeather.HOURS;
 
     /** Any year without a 29th of February: the months of one file come from several years. */
     private static final LocalDateTime START = LocalDateTime.of(2023, 1, 1, 0, 0);

@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import limbway.model.light.Irradiance;
-import limbway.model.weather.Conditions;
+import limbway.model.weather.HourlyWeather;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 
@@ -14,21 +13,16 @@ import limbway.scenarios.problem.Problems;
  * The hours of a year, read from a weather file (EPW).
  *
  * @param header where they were recorded
- * @param hours the weather of each hour, in the clock time of the header; the first lasts from 0 to 1 o'clock on the 1st of
- *     January
+ * @param weather the weather of each hour, in the clock time of the header; the first lasts from 0 to 1 o'clock on the 1st
+ *     of January
  * @source file format: EnergyPlus Auxiliary Programs, "EnergyPlus Weather File (EPW) Data Dictionary"
  */
-record EpwFile(EpwHeader header, List<Conditions> hours) {
+record EpwFile(EpwHeader header, HourlyWeather weather) {
 
     private static final int FIELDS = 35;
 
     /** Lines beyond this are not looked at; a year with a 29th of February has fewer. */
     private static final int MOST_LINES = 8_800;
-
-    /** Keeps a copy of the list. */
-    EpwFile {
-        hours = List.copyOf(hours);
-    }
 
     /** The hours of a file, or empty after problems. */
     static Optional<EpwFile> parse(String file, String text, Problems problems) {
@@ -72,20 +66,18 @@ record EpwFile(EpwHeader header, List<Conditions> hours) {
             problems.add(night.get());
             return Optional.empty();
         }
-        return Optional.of(new EpwFile(header.get(), hours(columns.get())));
+        return Optional.of(new EpwFile(header.get(), weather(file, header.get(), columns.get())));
     }
 
-    private static List<Conditions> hours(Map<EpwField, double[]> columns) {
-        List<Conditions> hours = new ArrayList<>();
-        for (int i = 0; i < EpwCalendar.HOURS; i++) {
-            hours.add(new Conditions(
-                    columns.get(EpwField.DRY_BULB)[i],
-                    columns.get(EpwField.WIND)[i],
-                    new Irradiance(
-                            columns.get(EpwField.DIRECT)[i],
-                            columns.get(EpwField.DIFFUSE)[i],
-                            columns.get(EpwField.GLOBAL)[i])));
-        }
-        return hours;
+    private static HourlyWeather weather(String file, EpwHeader header, Map<EpwField, double[]> columns) {
+        String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+        return new HourlyWeather(
+                "the hours of the weather file " + name,
+                header.offset(),
+                columns.get(EpwField.DRY_BULB),
+                columns.get(EpwField.DIRECT),
+                columns.get(EpwField.DIFFUSE),
+                columns.get(EpwField.GLOBAL),
+                columns.get(EpwField.WIND));
     }
 }

@@ -1,5 +1,6 @@
 package limbway.scenarios.survey;
 
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -41,6 +42,11 @@ record EpwHeader(EpwLine location, double latitudeDeg, double longitudeDeg, doub
             "DATA PERIODS");
 
     static final int LINES = KEYWORDS.size();
+
+    /** Its clocks, which know no summer time. */
+    ZoneOffset offset() {
+        return ZoneOffset.ofTotalSeconds((int) Math.rint(zoneHours * 3600));
+    }
 
     /** The header of some lines, or empty after problems. */
     static Optional<EpwHeader> read(String file, List<String> lines, Problems problems) {

@@ -64,7 +64,8 @@ final class EpwPlace {
             sound = false;
         }
         double hours = zoneHours(site);
-        if (sound && Math.abs(header.zoneHours() - hours) > FAR_HOURS) {
+        boolean isUtc = hours == 0 && site.zone().getRules().isFixedOffset();
+        if (sound && !isUtc && Math.abs(header.zoneHours() - hours) > FAR_HOURS) {
             problems.add(Problem.at(
                             header.location().place(EpwHeader.ZONE),
                             "the clocks of the weather file do not go with those of the site")
@@ -121,7 +122,7 @@ final class EpwPlace {
 
     /** Sunlight in hours in which the sun is down where the file says that it was recorded, as a problem. */
     Optional<Problem> lightAtNight(double[] globalWh, List<EpwLine> lines) {
-        ZoneOffset offset = ZoneOffset.ofTotalSeconds((int) Math.rint(header.zoneHours() * 3600));
+        ZoneOffset offset = header.offset();
         Site station = new Site(header.latitudeDeg(), header.longitudeDeg(), offset);
         Instant start = LocalDateTime.of(2023, 1, 1, 0, 0).toInstant(offset);
         int found = 0;

@@ -1,6 +1,10 @@
 package limbway.scenarios.survey;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -9,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-import limbway.model.light.Irradiance;
+import limbway.model.enclosure.Site;
 import limbway.model.weather.Conditions;
 import limbway.scenarios.problem.ProblemReport;
 import limbway.scenarios.problem.Problems;
@@ -19,6 +23,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Weather files: what is read, and whole messages about what is not. */
 class EpwFileTest {
+
+    private static final List<String> SLIPS =
+            List.of("", ",", "\n", "-", "9", "1e400", "NaN", " ", ".", "\"", "é", "0x1", "99999999999");
 
     private static String refusal(EpwText text) {
         Problems problems = new Problems();
@@ -32,15 +39,20 @@ class EpwFileTest {
         EpwText text = EpwText.sound().with(9 + 24 + 12, 7, "31.5").with(9 + 24 + 12, 15, "0801");
         EpwFile file = EpwFile.parse("w.epw", text.text(), problems).orElseThrow();
         assertTrue(problems.isEmpty());
-        assertEquals(8760, file.hours().size());
         assertEquals(1.5, file.header().latitudeDeg());
         assertEquals(110.5, file.header().longitudeDeg());
         assertEquals(8, file.header().zoneHours());
         assertEquals(20, file.header().elevationM());
-        // the thirteenth hour of the second day, from 12 to 13 o'clock, 0.13 hours from noon
-        assertEquals(
-                new Conditions(31.5, 2.5, new Irradiance(801, 250, 949)),
-                file.hours().get(24 + 12));
+        assertEquals("the hours of the weather file w.epw", file.weather().origin());
+        // the middle of the thirteenth hour of the second day, from 12 to 13 o'clock
+        Site site = new Site(1.5, 110.5, ZoneOffset.ofHours(8));
+        Conditions found = file.weather().at(site, Instant.parse("2026-01-02T04:30:00Z"));
+        assertEquals(31.5, found.airC());
+        assertEquals(2.5, found.windMPerS());
+        assertEquals(801, found.irradiance().beamWPerM2());
+        // spread over the hour as the sine of the sun's height, which near noon changes by under 1 % within an hour
+        assertEquals(250, found.irradiance().diffuseWPerM2(), 2.5);
+        assertEquals(949, found.irradiance().globalWPerM2(), 9.5);
     }
 
     @Test
@@ -286,5 +298,28 @@ class EpwFileTest {
         assertTrue(told.endsWith("8760 problems\n"), told);
         assertTrue(
                 told.contains("and 8755 more like: diffuse horizontal radiation is outside what is plausible"), told);
+    }
+
+    /** Slips of the pen anywhere in a file: it is read or refused, and nothing is thrown. */
+    @Test
+    void aFileWithSlipsIsReadOrRefused() {
+        String sound = EpwText.sound().text();
+        int refused = 0;
+        for (int seed = 1; seed <= 60; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            StringBuilder text = new StringBuilder(sound);
+            for (int n = random.nextInt(3); n >= 0; n--) {
+                // half of the slips fall into the header, which is short
+                int at = random.nextInt(random.nextBoolean() ? 400 : text.length());
+                String slip = SLIPS.get(random.nextInt(SLIPS.size()));
+                text.replace(at, Math.min(text.length(), at + random.nextInt(3)), slip);
+            }
+            Problems problems = new Problems();
+            Optional<EpwFile> file = EpwFile.parse("w.epw", text.toString(), problems);
+            assertEquals(file.isPresent(), problems.isEmpty(), "seed " + seed);
+            refused += file.isPresent() ? 0 : 1;
+        }
+        // both outcomes must occur, or the slips test nothing
+        assertTrue(refused > 15 && refused < 55, refused + " refused");
     }
 }

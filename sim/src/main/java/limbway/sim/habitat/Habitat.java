@@ -21,6 +21,7 @@ import limbway.model.route.Routes;
 import limbway.model.shade.ShadeScene;
 import limbway.model.shade.ShadeSettings;
 import limbway.model.study.Animal;
+import limbway.model.study.Climate;
 import limbway.model.study.Variant;
 
 /**

@@ -1,4 +1,4 @@
-package limbway.sim.habitat;
+package limbway.model.study;
 
 import limbway.model.weather.Weather;
 
