@@ -98,7 +98,8 @@ public class ShadeBenchmark {
     @TearDown(Level.Trial)
     public void compare() {
         double points = (double) moments * PLATFORMS * ShadeAudit.PER_SIDE * ShadeAudit.PER_SIDE;
-        System.out.printf("fastest year %.2f s, %.1f million points a second%n", fastestSeconds, points / fastestSeconds / 1e6);
+        System.out.printf(
+                "fastest year %.2f s, %.1f million points a second%n", fastestSeconds, points / fastestSeconds / 1e6);
         tell("every caster for every point", false);
         tell("stopping at points that are dark enough", true);
     }
