@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Horizon;
 import limbway.model.enclosure.Site;
+import limbway.model.geometry.Point;
 import limbway.model.scene.Scene;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
@@ -125,6 +126,49 @@ class ShadeYearTest {
         assertEquals(open.sunMinutes(), hidden.sunMinutes());
         assertEquals(0, open.shadedCount(80, 12));
         assertEquals(1, hidden.fewestShaded());
+    }
+
+    /**
+     * Near the pole the midsummer sun goes round at one height, 23.4 degrees: of four small decks north, east, south and west of a
+     * thick mast, each is shaded when the sun stands on the other side, all day long and one after the other.
+     */
+    @Test
+    @Tag("derived")
+    void nearThePoleTheShadowOfAMastGoesRoundOnceADay() {
+        Enclosure drawn = Scene.yard(20, 20)
+                .beam("mast", 1.2, new Point(10, 10, 0), new Point(10, 10, 9))
+                .deck("north", 9.9, 12.9, 10.1, 13.1, 1)
+                .deck("east", 12.9, 9.9, 13.1, 10.1, 1)
+                .deck("south", 9.9, 6.9, 10.1, 7.1, 1)
+                .deck("west", 6.9, 9.9, 7.1, 10.1, 1)
+                .build();
+        Enclosure polar = new Enclosure(
+                new Site(89.9, 0, ZoneOffset.UTC),
+                drawn.ground(),
+                drawn.supports(),
+                drawn.platforms(),
+                drawn.crowns(),
+                drawn.resources());
+        ShadeCalendar calendar = new ShadeCalendar(2026, 60, ZoneOffset.UTC);
+        ShadeYear year = ShadeAudit.of(
+                        polar,
+                        ShadeSettings.standard(),
+                        ShadeRule.standard(),
+                        calendar,
+                        List.of("north", "east", "south", "west"),
+                        2,
+                        ShadeProgress.NONE)
+                .orElseThrow();
+        int midsummer = 171;
+        int[] sunOpposite = {12, 18, 0, 6};
+        for (int slot = 0; slot < 24; slot++) {
+            assertTrue(year.isSunUp(midsummer, slot));
+            assertFalse(year.isSunUp(355, slot));
+            for (int p = 0; p < 4; p++) {
+                // 0.6 m of radius at 3 m hides 11.5 degrees either side, the equation of time is half a degree
+                assertEquals(slot == sunOpposite[p], year.isShaded(p, midsummer, slot), p + " at " + slot);
+            }
+        }
     }
 
     private static ShadeYear audit(Enclosure enclosure, ShadeCalendar calendar) {
