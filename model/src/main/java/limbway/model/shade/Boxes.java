@@ -11,6 +11,7 @@ final class Boxes {
     private static final int LEAF = 4;
     private static final int DEEPEST = 64;
 
+    private final double[] single;
     private final double[] box;
     private final int[] first;
     private final int[] count;
@@ -22,6 +23,7 @@ final class Boxes {
         int n = boxes.size();
         order = new int[n];
         Arrays.setAll(order, i -> i);
+        single = new double[n * 6];
         int most = Math.max(1, 2 * n);
         box = new double[most * 6];
         first = new int[most];
@@ -29,6 +31,9 @@ final class Boxes {
         if (n > 0) {
             nodes = 1;
             build(0, 0, n, boxes);
+            for (int i = 0; i < n; i++) {
+                System.arraycopy(boxes.get(order[i]), 0, single, i * 6, 6);
+            }
         }
     }
 
@@ -162,25 +167,88 @@ final class Boxes {
         double iz = 1 / dz;
         while (depth > 0) {
             int node = stack[--depth];
-            if (!meets(node * 6, middle, half, ix, iy, iz)) {
-                continue;
-            }
             if (count[node] > 0) {
-                for (int i = 0; i < count[node]; i++) {
-                    found[n++] = order[first[node] + i];
+                for (int i = first[node]; i < first[node] + count[node]; i++) {
+                    if (meets(single, i * 6, middle, half, ix, iy, iz)) {
+                        found[n++] = order[i];
+                    }
                 }
             } else {
-                stack[depth++] = first[node];
-                stack[depth++] = first[node] + 1;
+                int child = first[node];
+                if (meets(box, child * 6, middle, half, ix, iy, iz)) {
+                    stack[depth++] = child;
+                }
+                if (meets(box, child * 6 + 6, middle, half, ix, iy, iz)) {
+                    stack[depth++] = child + 1;
+                }
             }
         }
         return n;
     }
 
-    private boolean meets(int at, double[] middle, double[] half, double ix, double iy, double iz) {
+    /**
+     * Light along one ray past all that it meets.
+     *
+     * @param casters what the boxes stand for
+     * @param season state of the leaves
+     */
+    double through(Caster[] casters, double x, double y, double z, double dx, double dy, double dz, int season) {
+        int[] stack = new int[DEEPEST];
+        int depth = nodes == 0 ? 0 : 1;
+        double ix = 1 / dx;
+        double iy = 1 / dy;
+        double iz = 1 / dz;
+        double light = 1;
+        while (depth > 0) {
+            int node = stack[--depth];
+            if (count[node] == 0) {
+                int child = first[node];
+                if (crosses(box, child * 6, x, y, z, ix, iy, iz)) {
+                    stack[depth++] = child;
+                }
+                if (crosses(box, child * 6 + 6, x, y, z, ix, iy, iz)) {
+                    stack[depth++] = child + 1;
+                }
+                continue;
+            }
+            for (int i = first[node]; i < first[node] + count[node]; i++) {
+                if (crosses(single, i * 6, x, y, z, ix, iy, iz)) {
+                    light *= casters[order[i]].through(x, y, z, dx, dy, dz, season);
+                }
+            }
+            if (light == 0) {
+                return 0;
+            }
+        }
+        return light;
+    }
+
+    private static boolean crosses(
+            double[] box, int at, double x, double y, double z, double ix, double iy, double iz) {
         double near = 0;
         double far = Double.POSITIVE_INFINITY;
-        for (int axis = 0; axis < 3; axis++) {
+        for (int axis = 2; axis >= 0; axis--) {
+            double inverse = axis == 0 ? ix : axis == 1 ? iy : iz;
+            double from = axis == 0 ? x : axis == 1 ? y : z;
+            double low = box[at + axis] - from;
+            double high = box[at + axis + 3] - from;
+            if (Double.isInfinite(inverse)) {
+                if (low > 0 || high < 0) {
+                    return false;
+                }
+                continue;
+            }
+            near = Math.max(near, (inverse < 0 ? high : low) * inverse);
+            far = Math.min(far, (inverse < 0 ? low : high) * inverse);
+        }
+        return near <= far;
+    }
+
+    private static boolean meets(
+            double[] box, int at, double[] middle, double[] half, double ix, double iy, double iz) {
+        double near = 0;
+        double far = Double.POSITIVE_INFINITY;
+        for (int axis = 2; axis >= 0; axis--) {
             double inverse = axis == 0 ? ix : axis == 1 ? iy : iz;
             double low = box[at + axis] - half[axis] - middle[axis];
             double high = box[at + axis + 3] + half[axis] - middle[axis];
@@ -190,11 +258,12 @@ final class Boxes {
                 }
                 continue;
             }
-            double a = low * inverse;
-            double b = high * inverse;
-            near = Math.max(near, Math.min(a, b));
-            far = Math.min(far, Math.max(a, b));
+            near = Math.max(near, (inverse < 0 ? high : low) * inverse);
+            far = Math.min(far, (inverse < 0 ? low : high) * inverse);
+            if (near > far) {
+                return false;
+            }
         }
-        return near <= far;
+        return true;
     }
 }

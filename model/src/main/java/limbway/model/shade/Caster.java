@@ -6,13 +6,20 @@ interface Caster {
     /** The corners of a box around it: least x, y, z, then greatest x, y, z [m]. */
     double[] box();
 
-    /** Whether no light comes through where it is met. */
-    boolean isOpaque();
-
     /**
      * Share of the light that comes through on the way from a point towards the sun.
      *
      * @param season state of the leaves
      */
     double through(double x, double y, double z, double dx, double dy, double dz, int season);
+
+    /** Whether nothing at all comes through it where it is met. */
+    default boolean isOpaque() {
+        return false;
+    }
+
+    /** Whether it seldom hides much of the sun, and is better looked at last. */
+    default boolean isSlender() {
+        return false;
+    }
 }

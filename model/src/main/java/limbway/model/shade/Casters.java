@@ -1,7 +1,6 @@
 package limbway.model.shade;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 import limbway.model.enclosure.Barrier;
@@ -44,17 +43,14 @@ final class Casters {
             all.add(new Leaves(crowns.get(crown), extinctionPerM(crown)));
         }
         for (Triangle land : enclosure.ground().terrain().triangles()) {
-            all.add(sheet(new Facet(List.of(land.a(), land.b(), land.c())), 0, false));
+            all.add(sheet(new Facet(List.of(land.a(), land.b(), land.c())), 0));
         }
         double farthestM = span(enclosure);
         enclosure.supports().forEach(support -> add(support, farthestM));
     }
 
-    /** All casters, those first that let nothing through: they settle a ray soonest. */
     List<Caster> all() {
-        List<Caster> sorted = new ArrayList<>(all);
-        sorted.sort(Comparator.comparing(Caster::isOpaque).reversed());
-        return sorted;
+        return all;
     }
 
     LeafStates states() {
@@ -72,17 +68,17 @@ final class Casters {
     }
 
     private void add(Cover cover) {
-        all.add(sheet(cover.facet(), cover.transmittance(), false));
+        all.add(sheet(cover.facet(), cover.transmittance()));
     }
 
     private void add(Platform platform) {
         double through = platform.kind() == PlatformKind.HAMMOCK ? settings.hammock() : 0;
-        all.add(new Sheet(lifted(platform.outline(), platform.zM()), UP, through, false));
+        all.add(Sheet.of(lifted(platform.outline(), platform.zM()), UP, through));
     }
 
     private void add(Panel panel) {
-        double open = panel.openingM() / (panel.openingM() + panel.strandDiameterM());
-        all.add(sheet(panel.facet(), open * open, true));
+        double strandShare = panel.strandDiameterM() / (panel.openingM() + panel.strandDiameterM());
+        all.add(Sheet.mesh(panel.facet().corners(), panel.facet().normal(), strandShare));
     }
 
     private void add(Barrier barrier) {
@@ -98,8 +94,8 @@ final class Casters {
     }
 
     private void addPrism(Outline footprint, double baseZM, double topZM, double face) {
-        all.add(new Sheet(lifted(footprint, topZM), UP, face, false));
-        all.add(new Sheet(lifted(footprint, baseZM), UP, face, false));
+        all.add(Sheet.of(lifted(footprint, topZM), UP, face));
+        all.add(Sheet.of(lifted(footprint, baseZM), UP, face));
         List<Corner> corners = footprint.corners();
         for (int i = 0; i < corners.size(); i++) {
             Corner from = corners.get(i);
@@ -107,8 +103,7 @@ final class Casters {
             all.add(sheet(
                     new Facet(List.of(
                             from.atHeight(baseZM), to.atHeight(baseZM), to.atHeight(topZM), from.atHeight(topZM))),
-                    face,
-                    false));
+                    face));
         }
     }
 
@@ -131,8 +126,8 @@ final class Casters {
         }
     }
 
-    private static Sheet sheet(Facet facet, double transmittance, boolean closesAtASlant) {
-        return new Sheet(facet.corners(), facet.normal(), transmittance, closesAtASlant);
+    private static Sheet sheet(Facet facet, double transmittance) {
+        return Sheet.of(facet.corners(), facet.normal(), transmittance);
     }
 
     private static List<Point> lifted(Outline outline, double zM) {
@@ -143,6 +138,7 @@ final class Casters {
     private static double span(Enclosure enclosure) {
         List<Point> points = new ArrayList<>(lifted(enclosure.ground().outline(), 0));
         enclosure.supports().forEach(support -> points.addAll(support.axis().points()));
+        enclosure.platforms().forEach(platform -> points.addAll(lifted(platform.outline(), platform.zM())));
         double[] box = Boxes.around(points, 0);
         return new Point(box[0], box[1], box[2]).distanceM(new Point(box[3], box[4], box[5]));
     }

@@ -29,12 +29,7 @@ final class Leaves implements Caster {
     @Override
     public double[] box() {
         Point reach = new Point(radiusM, radiusM, halfDepthM);
-        return Boxes.around(List.of(middle.minus(reach), middle.plus(reach)), 0);
-    }
-
-    @Override
-    public boolean isOpaque() {
-        return false;
+        return Boxes.around(List.of(middle.minus(reach), middle.plus(reach)), 1e-6);
     }
 
     @Override

@@ -5,10 +5,13 @@ import java.util.List;
 import limbway.model.geometry.Point;
 
 /**
- * A straight piece of a support. It hides as much of the sun's disc as it covers, seen from the point.
+ * A straight piece of a support, rounded at its ends. It hides as much of the sun's disc as it covers, seen from the point, as
+ * if it were a strip that crosses the whole disc: too dark for a thin piece seen end on.
  *
  * <p>Where the next piece of the same support goes on, what lies beyond the joint is left to that one: a rope drawn in many
  * short pieces hides no more than in one.
+ *
+ * <p>A point inside the piece is dark on the side away from the sun; on the axis and before it the piece hides nothing.
  */
 final class Member implements Caster {
 
@@ -64,8 +67,8 @@ final class Member implements Caster {
     }
 
     @Override
-    public boolean isOpaque() {
-        return false;
+    public boolean isSlender() {
+        return true;
     }
 
     @Override

@@ -56,7 +56,7 @@ public final class ShadeAudit {
      * @param threads threads to use, 1 or more; the answer does not depend on them
      * @param progress told of each block of days
      * @return the year; empty if it was stopped
-     * @throws IllegalArgumentException naming a platform that is not there
+     * @throws IllegalArgumentException naming a platform that is not there, or a number of threads below 1
      */
     public static Optional<ShadeYear> of(
             Enclosure enclosure,
@@ -66,6 +66,9 @@ public final class ShadeAudit {
             List<String> names,
             int threads,
             ShadeProgress progress) {
+        if (threads < 1) {
+            throw new IllegalArgumentException("shade audit: threads = " + threads + ", allowed 1 or more");
+        }
         List<Platform> platforms = names.stream()
                 .map(name -> enclosure.platforms().stream()
                         .filter(platform -> platform.id().equals(name))

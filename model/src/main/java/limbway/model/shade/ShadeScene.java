@@ -15,21 +15,26 @@ public final class ShadeScene {
     private static final int RINGS = 8;
 
     private static final int SECTORS = 24;
-    private static final double[] NO_SIZE = new double[3];
     private static final List<Point> SKY = sky();
 
     private final Caster[] casters;
+    private final boolean[] isOpaque;
+    private final boolean[] isSlender;
     private final Boxes boxes;
     private final LeafStates states;
     private final Horizon horizon;
-    private final int opaque;
 
     private ShadeScene(Casters casters, Horizon horizon) {
         this.casters = casters.all().toArray(Caster[]::new);
+        this.isOpaque = new boolean[this.casters.length];
+        this.isSlender = new boolean[this.casters.length];
+        for (int i = 0; i < isOpaque.length; i++) {
+            isOpaque[i] = this.casters[i].isOpaque();
+            isSlender[i] = this.casters[i].isSlender();
+        }
         this.boxes = new Boxes(casters.all().stream().map(Caster::box).toList());
         this.states = casters.states();
         this.horizon = horizon;
-        this.opaque = (int) casters.all().stream().filter(Caster::isOpaque).count();
     }
 
     /**
@@ -64,7 +69,10 @@ public final class ShadeScene {
      * @return share, 0 to 1; 0 where the sun stands below the horizon
      */
     public double beam(double x, double y, double z, Point sun, int season) {
-        return beam(new double[] {x, y, z}, sun, season, new int[casters.length]);
+        if (isBelowHorizon(sun)) {
+            return 0;
+        }
+        return boxes.through(casters, x, y, z, sun.xM(), sun.yM(), sun.zM(), season);
     }
 
     /**
@@ -77,21 +85,11 @@ public final class ShadeScene {
      * @return share, 0 to 1
      */
     public double sky(double x, double y, double z, int season) {
-        int[] found = new int[casters.length];
-        double[] place = {x, y, z};
         double sum = 0;
         for (Point towards : SKY) {
-            sum += beam(place, towards, season, found);
+            sum += beam(x, y, z, towards, season);
         }
         return sum / SKY.size();
-    }
-
-    private double beam(double[] place, Point sun, int season, int[] found) {
-        if (isBelowHorizon(sun)) {
-            return 0;
-        }
-        int n = along(place, NO_SIZE, sun, found);
-        return through(place[0], place[1], place[2], sun, season, found, n, 0);
     }
 
     private static List<Point> sky() {
@@ -123,34 +121,48 @@ public final class ShadeScene {
         return casters.length;
     }
 
-    /** All casters that a bundle of rays towards the sun may meet. */
+    /**
+     * All casters that a bundle of rays towards the sun may meet: those that let nothing through come first, pieces of
+     * supports last, in an order that depends on the scene and the bundle alone.
+     */
     int along(double[] middle, double[] half, Point sun, int[] found) {
         int n = boxes.along(middle, half, sun.xM(), sun.yM(), sun.zM(), found);
-        opaqueFirst(found, n);
+        int slender = n;
+        for (int i = n - 1; i >= 0; i--) {
+            if (isSlender[found[i]]) {
+                swap(found, i, --slender);
+            }
+        }
+        int opaque = 0;
+        for (int i = 0; i < slender; i++) {
+            if (isOpaque[found[i]]) {
+                swap(found, i, opaque++);
+            }
+        }
         return n;
     }
 
-    private void opaqueFirst(int[] found, int n) {
-        int done = 0;
-        for (int i = 0; i < n; i++) {
-            if (found[i] < opaque) {
-                int moved = found[done];
-                found[done++] = found[i];
-                found[i] = moved;
-            }
-        }
-    }
-
-    /** The beam at a point, past some casters; anything up to a limit that settles the question may come back. */
+    /**
+     * The beam at a point, past some casters; anything up to a limit that settles the question may come back. An opaque
+     * caster that was met moves to the front, where the next point of the platform meets it first: it changes the time
+     * that the answer takes, never the answer, which is nothing.
+     */
     double through(double x, double y, double z, Point sun, int season, int[] found, int n, double enough) {
-        double dx = sun.xM();
-        double dy = sun.yM();
-        double dz = sun.zM();
         double beam = 1;
         for (int i = 0; i < n && beam > enough; i++) {
-            beam *= casters[found[i]].through(x, y, z, dx, dy, dz, season);
+            int number = found[i];
+            beam *= casters[number].through(x, y, z, sun.xM(), sun.yM(), sun.zM(), season);
+            if (beam == 0 && isOpaque[number]) {
+                swap(found, 0, i);
+            }
         }
         return beam;
+    }
+
+    private static void swap(int[] numbers, int i, int j) {
+        int kept = numbers[i];
+        numbers[i] = numbers[j];
+        numbers[j] = kept;
     }
 
     /** The casters, for comparison. */

@@ -10,6 +10,9 @@ final class Sheet implements Caster {
     /** A point lies on a sheet, not below it, when it is nearer than this [m]. */
     private static final double ON_IT_M = 1e-6;
 
+    /** A ray in the very edge of a box is no concern of the tree's: boxes are this much larger [m]. */
+    private static final double ROUNDING_M = 1e-6;
+
     private final double nx;
     private final double ny;
     private final double nz;
@@ -18,18 +21,12 @@ final class Sheet implements Caster {
     private final double[] us;
     private final double[] vs;
     private final double transmittance;
-    private final boolean closesAtASlant;
+    private final double strandShare;
+    private final Point strands;
+    private final Point acrossStrands;
     private final double[] box;
 
-    /**
-     * A sheet.
-     *
-     * @param corners its edge
-     * @param normal unit vector
-     * @param transmittance share of light that passes when it meets the sheet square on
-     * @param closesAtASlant whether light at a slant has as much more to pass as its way through the sheet is longer
-     */
-    Sheet(List<Point> corners, Point normal, double transmittance, boolean closesAtASlant) {
+    private Sheet(List<Point> corners, Point normal, double transmittance, double strandShare) {
         nx = normal.xM();
         ny = normal.yM();
         nz = normal.zM();
@@ -38,8 +35,37 @@ final class Sheet implements Caster {
         us = corners.stream().mapToDouble(p -> flat == 0 ? p.yM() : p.xM()).toArray();
         vs = corners.stream().mapToDouble(p -> flat == 2 ? p.yM() : p.zM()).toArray();
         this.transmittance = transmittance;
-        this.closesAtASlant = closesAtASlant;
-        box = Boxes.around(corners, 0);
+        this.strandShare = strandShare;
+        Point side = corners.get(1).minus(corners.get(0));
+        side = side.minus(normal.times(side.dot(normal)));
+        strands = side.times(1 / side.lengthM());
+        acrossStrands = new Point(
+                ny * strands.zM() - nz * strands.yM(),
+                nz * strands.xM() - nx * strands.zM(),
+                nx * strands.yM() - ny * strands.xM());
+        box = Boxes.around(corners, ROUNDING_M);
+    }
+
+    /**
+     * Cloth, board or glass.
+     *
+     * @param corners its edge
+     * @param normal unit vector
+     * @param transmittance share of light that passes, at any angle
+     */
+    static Sheet of(List<Point> corners, Point normal, double transmittance) {
+        return new Sheet(corners, normal, transmittance, 0);
+    }
+
+    /**
+     * Mesh or net of round strands in two directions, along its first side and at right angles to it.
+     *
+     * @param corners its edge
+     * @param normal unit vector
+     * @param strandShare thickness of a strand over the distance from one to the next, 0 to 1
+     */
+    static Sheet mesh(List<Point> corners, Point normal, double strandShare) {
+        return new Sheet(corners, normal, 0, strandShare);
     }
 
     private static int flattest(double x, double y, double z) {
@@ -56,7 +82,7 @@ final class Sheet implements Caster {
 
     @Override
     public boolean isOpaque() {
-        return transmittance == 0;
+        return strandShare == 0 && transmittance == 0;
     }
 
     @Override
@@ -72,7 +98,19 @@ final class Sheet implements Caster {
         if (!covers(u, v)) {
             return 1;
         }
-        return closesAtASlant ? StrictMath.pow(transmittance, 1 / Math.abs(slant)) : transmittance;
+        return strandShare == 0 ? transmittance : betweenStrands(Math.abs(slant), dx, dy, dz);
+    }
+
+    /**
+     * Light between strands: two of them, side by side, lie {@code cos / sin} of their distance apart as seen along the ray,
+     * with the angles from the ray to the normal and to the strand.
+     */
+    private double betweenStrands(double slant, double dx, double dy, double dz) {
+        double along = strands.xM() * dx + strands.yM() * dy + strands.zM() * dz;
+        double across = acrossStrands.xM() * dx + acrossStrands.yM() * dy + acrossStrands.zM() * dz;
+        double first = 1 - strandShare * Math.sqrt(1 - Math.min(1, along * along)) / slant;
+        double second = 1 - strandShare * Math.sqrt(1 - Math.min(1, across * across)) / slant;
+        return Math.max(0, first) * Math.max(0, second);
     }
 
     private boolean covers(double u, double v) {
