@@ -10,6 +10,7 @@ final class Boxes {
 
     private static final int LEAF = 4;
     private static final int DEEPEST = 64;
+    private static final double[] NO_SIZE = new double[3];
 
     private final double[] single;
     private final double[] box;
@@ -198,21 +199,22 @@ final class Boxes {
         double ix = 1 / dx;
         double iy = 1 / dy;
         double iz = 1 / dz;
+        double[] from = {x, y, z};
         double light = 1;
         while (depth > 0) {
             int node = stack[--depth];
             if (count[node] == 0) {
                 int child = first[node];
-                if (crosses(box, child * 6, x, y, z, ix, iy, iz)) {
+                if (meets(box, child * 6, from, NO_SIZE, ix, iy, iz)) {
                     stack[depth++] = child;
                 }
-                if (crosses(box, child * 6 + 6, x, y, z, ix, iy, iz)) {
+                if (meets(box, child * 6 + 6, from, NO_SIZE, ix, iy, iz)) {
                     stack[depth++] = child + 1;
                 }
                 continue;
             }
             for (int i = first[node]; i < first[node] + count[node]; i++) {
-                if (crosses(single, i * 6, x, y, z, ix, iy, iz)) {
+                if (meets(single, i * 6, from, NO_SIZE, ix, iy, iz)) {
                     light *= casters[order[i]].through(x, y, z, dx, dy, dz, season);
                 }
             }
@@ -221,27 +223,6 @@ final class Boxes {
             }
         }
         return light;
-    }
-
-    private static boolean crosses(
-            double[] box, int at, double x, double y, double z, double ix, double iy, double iz) {
-        double near = 0;
-        double far = Double.POSITIVE_INFINITY;
-        for (int axis = 2; axis >= 0; axis--) {
-            double inverse = axis == 0 ? ix : axis == 1 ? iy : iz;
-            double from = axis == 0 ? x : axis == 1 ? y : z;
-            double low = box[at + axis] - from;
-            double high = box[at + axis + 3] - from;
-            if (Double.isInfinite(inverse)) {
-                if (low > 0 || high < 0) {
-                    return false;
-                }
-                continue;
-            }
-            near = Math.max(near, (inverse < 0 ? high : low) * inverse);
-            far = Math.min(far, (inverse < 0 ? low : high) * inverse);
-        }
-        return near <= far;
     }
 
     private static boolean meets(
