@@ -88,7 +88,7 @@ public final class Appraisal {
                 case WATER -> gain = drinkable > 0 ? thirstGain : -1;
                 default -> {
                     double heatGain = heatGain(ape, place, nowMs);
-                    boolean worthIt = enoughRest || here || heatGain >= leastHeatGain;
+                    boolean worthIt = enoughRest || here || (heatGain > 0 && heatGain >= leastHeatGain);
                     gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : -1;
                 }
             }

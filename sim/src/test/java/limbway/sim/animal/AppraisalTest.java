@@ -160,4 +160,22 @@ class AppraisalTest {
         assertEquals(NEST, day.choice());
         assertFalse(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
     }
+
+    /** At the water, tired, with a least relief of a trip that no rest reaches. */
+    @Test
+    void whereHeatCountsForNothingTooLittleRestIsNoReasonToGo() {
+        ape.arrive(NEAR, ape.outlook().passages().startAt(habitat.graph().useHolds(NEAR)[0]));
+        ape.needs().beActive();
+        long tiredMs = Math.round(settings.needs().tiringMin() * 60_000);
+        ape.needs().advance(tiredMs);
+        ape.needs().drink(ape.needs().missingMl());
+        ChoiceSettings choosy = new ChoiceSettings(120, 0, 0, 0, 0.9);
+        HeatNeedSettings off = new HeatNeedSettings(29.5, 50, 20, 0);
+        DaySettings rarely = settings.with(choosy);
+        DaySettings without =
+                new DaySettings(rarely.needs(), rarely.choice(), rarely.intake(), rarely.rest(), off, rarely.night());
+        Appraisal appraisal = new Appraisal(habitat.graph().resources(), without);
+        assertEquals(
+                Appraisal.HERE, appraisal.choose(ape, stalls, nights, tiredMs, tiredMs + EVENING_MS, 1));
+    }
 }
