@@ -175,7 +175,6 @@ class AppraisalTest {
         DaySettings without =
                 new DaySettings(rarely.needs(), rarely.choice(), rarely.intake(), rarely.rest(), off, rarely.night());
         Appraisal appraisal = new Appraisal(habitat.graph().resources(), without);
-        assertEquals(
-                Appraisal.HERE, appraisal.choose(ape, stalls, nights, tiredMs, tiredMs + EVENING_MS, 1));
+        assertEquals(Appraisal.HERE, appraisal.choose(ape, stalls, nights, tiredMs, tiredMs + EVENING_MS, 1));
     }
 }
