@@ -22,7 +22,7 @@ import limbway.reports.page.ShadeReport;
 import limbway.reports.words.HeatText;
 import limbway.reports.words.RoofText;
 
-/** The machine-readable answer of a year of shade; times are standard time of the site. */
+/** The machine-readable answer of a year of shade: its times are standard time of the site, hours of heat those of its clocks. */
 final class ShadeAnswer {
 
     private ShadeAnswer() {}

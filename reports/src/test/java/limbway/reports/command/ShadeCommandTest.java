@@ -256,7 +256,8 @@ class ShadeCommandTest {
                         "ground: ",
                         "weather: {monthly-max: [30, 30, 31, 32, 32, 32, 32, 32, 31, 31, 31, 30], "
                                 + "monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23], wind: 1 m/s}\nground: "));
-        JsonNode heat = coarse().get("heat");
+        JsonNode root = coarse();
+        JsonNode heat = root.get("heat");
         assertEquals(4, heat.get("supports").size());
         double hottest = heat.at("/supports/0/hottest_c").asDouble();
         assertTrue(hottest > 35 && hottest < 80, "hottest = " + hottest);
@@ -264,6 +265,7 @@ class ShadeCommandTest {
             assertTrue(row.get("surface_c").asDouble() > heat.get("air_c").asDouble(), row.toString());
         }
         assertTrue(heat.get("burns").asText().contains("skin of human adults"));
+        assertTrue(root.get("parameters").findValuesAsText("name").contains("weather.wind"));
         Path out = folder.resolve("hot");
         Answer answer = limbway("shade", scenario, "--step", 60, "--out", out);
         String flat = answer.out().replaceAll("\\s+", " ");
