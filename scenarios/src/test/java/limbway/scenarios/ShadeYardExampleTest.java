@@ -77,7 +77,8 @@ class ShadeYardExampleTest {
 
     @Test
     void aRoofIsFoundThatEndsTheBreachToo() {
-        RoofAnswer answer = RoofSearch.of(drawn, ShadeSettings.standard(), year, RoofFamily.standard(), 2);
+        RoofAnswer answer =
+                RoofSearch.of(drawn, ShadeSettings.standard(), year, RoofFamily.standard(), 2, ShadeProgress.NONE);
         RoofAnswer.Found found = assertInstanceOf(RoofAnswer.Found.class, answer);
         assertEquals(0, audit(found.roof().addedTo(drawn), 15).breachMinutes());
         assertTrue(found.roof().screens().isEmpty());

@@ -21,6 +21,30 @@ public sealed interface RoofAnswer {
     }
 
     /**
+     * There is no platform to put a roof over.
+     *
+     * @param minutesBefore time in breach
+     */
+    record NothingToShade(int minutesBefore) implements RoofAnswer {
+        @Override
+        public List<Shortfall> shortfalls() {
+            return List.of();
+        }
+    }
+
+    /**
+     * The search was stopped before it had an answer.
+     *
+     * @param minutesBefore time in breach
+     */
+    record Interrupted(int minutesBefore) implements RoofAnswer {
+        @Override
+        public List<Shortfall> shortfalls() {
+            return List.of();
+        }
+    }
+
+    /**
      * A roof ends every breach; the whole audit with the roof in the layout says so.
      *
      * @param roof the smallest of its kind: plain roofs first, then those with one screen, and so on

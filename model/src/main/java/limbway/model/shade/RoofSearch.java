@@ -22,12 +22,19 @@ public final class RoofSearch {
     private final RoofFamily family;
     private final RoofJudge judge;
     private final List<RoofDemand> demands;
+    private final ShadeProgress progress;
+    private final int hunts;
+    private int hunted;
 
-    private RoofSearch(Enclosure enclosure, ShadeYear year, RoofFamily family, RoofJudge judge) {
+    private RoofSearch(
+            Enclosure enclosure, ShadeYear year, RoofFamily family, RoofJudge judge, ShadeProgress progress) {
         this.enclosure = enclosure;
         this.year = year;
         this.family = family;
         this.judge = judge;
+        this.progress = progress;
+        // every platform with every number of screens, for the smallest roof and then for the best that falls short
+        hunts = year.platforms().size() * (family.mostScreens() + 1) * 2;
         demands = RoofDemands.of(enclosure.site(), year, judge);
     }
 
@@ -39,20 +46,47 @@ public final class RoofSearch {
      * @param year what the audit found
      * @param family the roofs to choose from
      * @param threads threads for the audits, 1 or more; the answer does not depend on them
-     * @return nothing to mend, the smallest roof that ends every breach, or the best that falls short
+     * @param progress told of each platform that was tried with each number of screens, and asked whether to go on
+     * @return nothing to mend, the smallest roof that ends every breach, the best that falls short, or that it was stopped
      * @throws IllegalArgumentException if a platform of the year is not in the layout
      * @throws IllegalStateException if the thread was interrupted
      */
     public static RoofAnswer of(
-            Enclosure enclosure, ShadeSettings settings, ShadeYear year, RoofFamily family, int threads) {
-        return of(enclosure, year, family, new AuditJudge(enclosure, settings, year, threads));
+            Enclosure enclosure,
+            ShadeSettings settings,
+            ShadeYear year,
+            RoofFamily family,
+            int threads,
+            ShadeProgress progress) {
+        try {
+            return of(enclosure, year, family, new AuditJudge(enclosure, settings, year, threads), progress);
+        } catch (Stopped e) {
+            return new RoofAnswer.Interrupted(year.breachMinutes());
+        }
     }
 
-    static RoofAnswer of(Enclosure enclosure, ShadeYear year, RoofFamily family, RoofJudge judge) {
+    static RoofAnswer of(
+            Enclosure enclosure, ShadeYear year, RoofFamily family, RoofJudge judge, ShadeProgress progress) {
         if (year.breachMinutes() == 0) {
             return new RoofAnswer.NothingToMend();
         }
-        return new RoofSearch(enclosure, year, family, judge).answer();
+        if (year.platforms().isEmpty()) {
+            return new RoofAnswer.NothingToShade(year.breachMinutes());
+        }
+        return new RoofSearch(enclosure, year, family, judge, progress).answer();
+    }
+
+    /** Somebody asked for an end between two tries. */
+    private static final class Stopped extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+
+    private RoofHunt hunt(DeckFrame frame, int screens, List<RoofDemand> toEnd) {
+        if (!progress.goesOn(hunted, hunts)) {
+            throw new Stopped();
+        }
+        hunted = Math.min(hunts, hunted + 1);
+        return new RoofHunt(family, frame, screens, judge.points(), toEnd);
     }
 
     private RoofAnswer answer() {
@@ -77,7 +111,7 @@ public final class RoofSearch {
         Placed best = null;
         for (String name : over) {
             DeckFrame frame = frame(name);
-            RoofHunt hunt = new RoofHunt(family, frame, screens, judge.points(), toEnd);
+            RoofHunt hunt = hunt(frame, screens, toEnd);
             double below = best == null ? Double.POSITIVE_INFINITY : best.plan().areaM2();
             Optional<RoofPlan> found = hunt.smallest(below);
             if (found.isPresent()) {
@@ -116,7 +150,7 @@ public final class RoofSearch {
         for (int screens = 0; screens <= family.mostScreens(); screens++) {
             for (String name : year.platforms()) {
                 DeckFrame frame = frame(name);
-                RoofHunt hunt = new RoofHunt(family, frame, screens, judge.points(), demands);
+                RoofHunt hunt = hunt(frame, screens, demands);
                 RoofPlan plan = hunt.bestOfLargest();
                 int left = hunt.left(plan);
                 if (left < fewest) {

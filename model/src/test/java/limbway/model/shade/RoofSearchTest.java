@@ -101,7 +101,8 @@ class RoofSearchTest {
         Enclosure layout = layout(seed);
         FlatJudge judge = new FlatJudge(layout, new ShadeRule(2, 0.75, 0.3, lowestSunDeg), HOURLY);
         ShadeYear year = judge.audit(layout);
-        RoofAnswer.Found found = assertInstanceOf(RoofAnswer.Found.class, RoofSearch.of(layout, year, SMALL, judge));
+        RoofAnswer.Found found =
+                assertInstanceOf(RoofAnswer.Found.class, RoofSearch.of(layout, year, SMALL, judge, ShadeProgress.NONE));
         assertEquals(screens, found.roof().screens().size());
         assertEquals(0, found.after().breachMinutes());
         // Areas are sums of products of exact steps and heights: only rounding may differ.
@@ -120,7 +121,9 @@ class RoofSearchTest {
         Enclosure layout = layout(1)
                 .withShading(new Shading(List.of(roof("everything", -90, -90, 120, 120, 4)), List.of(), List.of()));
         FlatJudge judge = new FlatJudge(layout, ShadeRule.standard(), HOURLY);
-        assertInstanceOf(RoofAnswer.NothingToMend.class, RoofSearch.of(layout, judge.audit(layout), SMALL, judge));
+        assertInstanceOf(
+                RoofAnswer.NothingToMend.class,
+                RoofSearch.of(layout, judge.audit(layout), SMALL, judge, ShadeProgress.NONE));
     }
 
     /** Nothing is shaded, so every breach lacks two platforms, which stand too far apart for one roof. */
@@ -133,8 +136,8 @@ class RoofSearchTest {
                 .build();
         FlatJudge judge = new FlatJudge(layout, new ShadeRule(2, 0.75, 0.3, 50), HOURLY);
         ShadeYear year = judge.audit(layout);
-        RoofAnswer.NoneFound none =
-                assertInstanceOf(RoofAnswer.NoneFound.class, RoofSearch.of(layout, year, SMALL, judge));
+        RoofAnswer.NoneFound none = assertInstanceOf(
+                RoofAnswer.NoneFound.class, RoofSearch.of(layout, year, SMALL, judge, ShadeProgress.NONE));
         assertEquals(year.sunMinutes(), none.after().breachMinutes());
         assertEquals(year.sunMinutes(), none.minutesOfTwo());
         assertEquals(0, none.shortfalls().get(0).mendableMinutes());
@@ -155,7 +158,7 @@ class RoofSearchTest {
                 .withShading(new Shading(List.of(roof("old", -8, -8, 14, 14, 5)), List.of(), List.of()));
         FlatJudge judge = new FlatJudge(layout, new ShadeRule(2, 0.75, 0.3, 60), HOURLY);
         ShadeYear year = judge.audit(layout);
-        RoofAnswer answer = RoofSearch.of(layout, year, RoofFamily.standard(), judge);
+        RoofAnswer answer = RoofSearch.of(layout, year, RoofFamily.standard(), judge, ShadeProgress.NONE);
         assertEquals(
                 new Shortfall("bare", year.sunMinutes(), 0, 12),
                 answer.shortfalls().get(0));
@@ -179,7 +182,8 @@ class RoofSearchTest {
                 .orElseThrow();
         assertTrue(year.breachMinutes() > 0);
         RoofAnswer.Found found = assertInstanceOf(
-                RoofAnswer.Found.class, RoofSearch.of(layout, settings, year, RoofFamily.standard(), 2));
+                RoofAnswer.Found.class,
+                RoofSearch.of(layout, settings, year, RoofFamily.standard(), 2, ShadeProgress.NONE));
         ShadeYear after = ShadeAudit.of(
                         found.roof().addedTo(layout), settings, rule, HOURLY, names, 1, (done, all) -> true)
                 .orElseThrow();

@@ -139,6 +139,10 @@ final class ShadeCommand implements Callable<Integer> {
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {
             ShadeReport report = report(question, counted, interruption);
             ShadeLines.of(report).forEach(spec.commandLine().getOut()::println);
+            if (report.roof() instanceof RoofAnswer.Interrupted) {
+                throw new NotDone(
+                        "limbway: interrupted while roofs were tried\n  saved    the answer above, without a roof\n");
+            }
             if (folder != null) {
                 write(folder, report, interruption);
                 spec.commandLine().getOut().println("page: " + folder.resolve("shade.html"));
@@ -171,7 +175,7 @@ final class ShadeCommand implements Callable<Integer> {
                 ShadeCalendar.of(enclosure.site(), year, stepMin),
                 counted,
                 usedThreads(),
-                new ShadeProgressLine(line, interruption::isWanted));
+                new ShadeProgressLine(line, "sun and shade", "days", interruption::isWanted));
         line.end();
         ShadeYear found = audited.orElseThrow(ShadeCommand::stopped);
         ShadeInfo info = new ShadeInfo(
@@ -191,9 +195,14 @@ final class ShadeCommand implements Callable<Integer> {
                         HeatSettings.standard(),
                         weather,
                         year));
-        RoofAnswer roof = counted.isEmpty()
-                ? new RoofAnswer.NothingToMend()
-                : RoofSearch.of(enclosure, ShadeSettings.standard(), found, RoofFamily.standard(), usedThreads());
+        RoofAnswer roof = RoofSearch.of(
+                enclosure,
+                ShadeSettings.standard(),
+                found,
+                RoofFamily.standard(),
+                usedThreads(),
+                new ShadeProgressLine(line, "roofs", "tries", interruption::isWanted));
+        line.end();
         return ShadeReport.of(info, enclosure, found, roof, heat);
     }
 

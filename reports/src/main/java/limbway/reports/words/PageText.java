@@ -57,8 +57,8 @@ public final class PageText {
     public static final List<String> IMPOSED = List.of(
             "The geometry, where things are, when and how much is fed.",
             "What a body weighs, reaches and grips, and what a metre costs in each way of moving.",
-            "That animals go to food, water, shade and nests because they are hungry, thirsty, tired or it gets dark, "
-                    + "and that they weigh gain against effort.");
+            "That animals go to food, water, shade and nests because they are hungry, thirsty, tired or hot or it gets dark, "
+                    + "and that they weigh gain against effort; they get hot only where the scenario has weather.");
 
     /** What comes out of it. */
     public static final List<String> EMERGES = List.of(
@@ -71,7 +71,9 @@ public final class PageText {
             "Costs: no orangutan was measured. Read ground costs as 30 % uncertain either way; the true cost of climbing may "
                     + "lie 40 % below to 15 % above.",
             "Reach and grip are worked out from arm spans and hand lengths; your own animals may do more or less.",
-            "Habit, play, quarrels, heat, rain and visitors are not in it. Predictions have not been compared with what "
+            "What apes bear of heat is not known: where the scenario has weather, how soon they look for shade is assumed "
+                    + "from an index of their surface in the sun, under the sky that the weather gives.",
+            "Habit, play, quarrels, rain and visitors are not in it. Predictions have not been compared with what "
                     + "keepers saw.",
             "Compare layouts rather than trusting one number: errors that are the same on both sides cancel.");
 

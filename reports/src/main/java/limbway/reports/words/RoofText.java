@@ -38,6 +38,12 @@ public final class RoofText {
                                     + " of it more than one platform is missing, so that a second one needs shade too."
                             : ".");
         }
+        if (answer instanceof RoofAnswer.NothingToShade) {
+            return "There is no platform to put a roof over: the layout has none, or none was counted.";
+        }
+        if (answer instanceof RoofAnswer.Interrupted) {
+            return "Roofs were not tried to the end.";
+        }
         return "Nothing has to be mended.";
     }
 
