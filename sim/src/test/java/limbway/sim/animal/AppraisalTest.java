@@ -113,6 +113,11 @@ class AppraisalTest {
         private final Ape hot;
 
         HotDay(float sunC, float shadeC) {
+            this(sunC, shadeC, NOON_MS);
+        }
+
+        /** It has been in its nest for some time; before that it was cool. */
+        HotDay(float sunC, float shadeC, long warmedMs) {
             var animal = yard.animals().get(0);
             var passages = yard.passages(animal.body()).get(0);
             float[] operativeC = new float[passages.startCount()];
@@ -132,7 +137,7 @@ class AppraisalTest {
                     new Chance(1, 1),
                     3);
             hot.arrive(NEST, passages.startAt(yard.graph().useHolds(NEST)[0]));
-            hot.advance(NOON_MS);
+            hot.advance(warmedMs);
         }
 
         int choice() {
@@ -152,6 +157,11 @@ class AppraisalTest {
         assertEquals(HotDay.SHADY, day.choice());
         assertTrue(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
         assertFalse(day.appraisal().restsForHeat(day.hot, HotDay.SUNNY, NOON_MS));
+    }
+
+    @Test
+    void whoGetsHotWhereverItRestsKeepsItsStall() {
+        assertEquals(NEST, new HotDay(33, 33, 0).choice());
     }
 
     @Test
