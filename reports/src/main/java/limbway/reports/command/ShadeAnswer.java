@@ -109,6 +109,7 @@ final class ShadeAnswer {
             one.put("hottest_c", member.peakC());
             one.put("side_to_sun_at_most_c", member.sunnySideC().get(member.hottestHour()));
             one.put("hour", member.hottestHour());
+            one.put("follows_within_15_min", member.isSteady());
             one.put("burns_within", burns(SupportHeat.burnsWithin(member)));
             supports.add(one);
         }
@@ -121,6 +122,7 @@ final class ShadeAnswer {
             one.put("wind_m_per_s", row.windMPerS());
             one.put("surface_c", row.surfaceC());
             one.put("side_to_sun_at_most_c", row.sunnySideC());
+            one.put("follows_within_15_min", row.isSteady());
             one.put("burns_within", burns(SupportHeat.burnsWithin(row)));
             rows.add(one);
         }
