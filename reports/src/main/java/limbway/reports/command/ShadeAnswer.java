@@ -22,7 +22,7 @@ import limbway.reports.page.ShadeReport;
 import limbway.reports.words.HeatText;
 import limbway.reports.words.RoofText;
 
-/** The machine-readable answer of a year of shade; times are standard time of the site. */
+/** The machine-readable answer of a year of shade: its times are standard time of the site, hours of heat those of its clocks. */
 final class ShadeAnswer {
 
     private ShadeAnswer() {}
@@ -109,6 +109,7 @@ final class ShadeAnswer {
             one.put("hottest_c", member.peakC());
             one.put("side_to_sun_at_most_c", member.sunnySideC().get(member.hottestHour()));
             one.put("hour", member.hottestHour());
+            one.put("follows_within_15_min", member.isSteady());
             one.put("burns_within", burns(SupportHeat.burnsWithin(member)));
             supports.add(one);
         }
@@ -121,6 +122,7 @@ final class ShadeAnswer {
             one.put("wind_m_per_s", row.windMPerS());
             one.put("surface_c", row.surfaceC());
             one.put("side_to_sun_at_most_c", row.sunnySideC());
+            one.put("follows_within_15_min", row.isSteady());
             one.put("burns_within", burns(SupportHeat.burnsWithin(row)));
             rows.add(one);
         }

@@ -137,7 +137,8 @@ final class ShadeLines {
             int hour = member.hottestHour();
             add("  " + member.supportId() + ", " + member.surface().word() + ", "
                     + Figures.thickness(member.diameterM()) + ": "
-                    + HeatText.surface(member.peakC(), member.sunnySideC().get(hour), isEven) + " at " + hour + ":30; "
+                    + HeatText.surface(member.peakC(), member.sunnySideC().get(hour), isEven)
+                    + HeatText.lag(member.isSteady()) + " at " + hour + ":30; "
                     + HeatText.burns(SupportHeat.burnsWithin(member), isEven));
         }
         add("  the same hour in the open, square to the sun, " + Figures.thickness(SupportHeat.TUBE_M)

@@ -37,9 +37,7 @@ final class UsedParameters {
             all.addAll(ShadeSettings.standard().parameters());
             all.addAll(HeatSettings.standard().parameters());
         }
-        if (question.study().weather().orElse(null) instanceof MonthlyWeather months) {
-            all.addAll(months.parameters());
-        }
+        all.addAll(ofWeather(question));
         all.add(ElevatedTime.parameter(thresholdM));
         return all;
     }
@@ -53,7 +51,15 @@ final class UsedParameters {
             all.addAll(HeatSettings.standard().parameters());
             all.addAll(SurfaceCatalogue.parameters());
         }
+        all.addAll(ofWeather(question));
         return all;
+    }
+
+    /** Wind and haze, where the weather was made from monthly means. */
+    private static List<Parameter> ofWeather(Question question) {
+        return question.study().weather().orElse(null) instanceof MonthlyWeather months
+                ? months.parameters()
+                : List.of();
     }
 
     /** Figures of bodies that are not in the group took no part. */

@@ -56,7 +56,8 @@ final class HeatSection {
                     member.supportId(),
                     member.surface().word(),
                     Figures.thickness(member.diameterM()),
-                    HeatText.surface(member.peakC(), member.sunnySideC().get(hour), isEven),
+                    HeatText.surface(member.peakC(), member.sunnySideC().get(hour), isEven)
+                            + HeatText.lag(member.isSteady()),
                     hour + ":30",
                     HeatText.burns(SupportHeat.burnsWithin(member), isEven)));
         }
@@ -74,7 +75,8 @@ final class HeatSection {
             rows.computeIfAbsent(
                             row.surface().word() + "\n" + thickness,
                             key -> new ArrayList<>(List.of(row.surface().word(), thickness)))
-                    .add(HeatText.surface(row.surfaceC(), row.sunnySideC(), isEven) + "; "
+                    .add(HeatText.surface(row.surfaceC(), row.sunnySideC(), isEven)
+                            + HeatText.lag(row.isSteady()) + "; "
                             + HeatText.burns(SupportHeat.burnsWithin(row), isEven));
         }
         List<String> headers = new ArrayList<>(List.of("surface", "thickness"));

@@ -21,6 +21,8 @@ public final class HeatText {
                     + "kind: zinc weathered, paint black. Ten degrees either way are well possible.",
             "Wood, rope and concrete are hotter on the side to the sun than round about. What is told of that side is an upper "
                     + "bound, as if no heat flowed round, and a touch is judged by it.",
+            "A support marked as thick takes hours to follow the sun: what is told of it is what a long steady sun would lead "
+                    + "to.",
             "The wind beside a wall or under a roof is not the wind of the weather. In still air thin members are hardly "
                     + "cooler than thick ones.");
 
@@ -70,5 +72,15 @@ public final class HeatText {
      */
     public static String surface(double meanC, double sunnySideC, boolean isEven) {
         return degreesC(meanC) + (isEven ? "" : ", up to " + degreesC(sunnySideC) + " on the side to the sun");
+    }
+
+    /**
+     * Whether a member follows the sun.
+     *
+     * @param isSteady whether it does within a quarter of an hour
+     * @return nothing if it does; else a clause in brackets, with a space before it
+     */
+    public static String lag(boolean isSteady) {
+        return isSteady ? "" : " (thick: hours behind the sun)";
     }
 }

@@ -15,12 +15,12 @@ public final class ShadeText {
                     + "them and look again before you lean on a narrow result.",
             "The sky is taken to be clear whenever the sun is up: the hardest case, and the wrong one for most days of a "
                     + "rainy place.",
-            "Crowns are upright cylinders of evenly spread leaves: the real shade of a tree moves with its gaps, and a young "
-                    + "tree grows. A tree dies or is cut: look at what remains without it.",
+            "Crowns are taken as round bodies of evenly spread leaves: the real shade of a tree moves with its gaps, and a "
+                    + "young tree grows. A tree dies or is cut: look at what remains without it.",
             "While the sun stands behind the land around, everything counts as shaded.",
             "Only the direct beam counts as sun. Light from the sky, and heat from ground and walls, reach places in shade.",
-            "Thin things are left out where their shadow blurs: a rope or a net gives no shade that an animal could use a few "
-                    + "metres below.",
+            "A rope or a pole hides only as much of the sun's disc as it covers, seen from the point: a few metres below it its "
+                    + "shadow blurs, and no animal could use it.",
             "A platform in shade is no place to rest if it cannot be reached, is taken by another, or is hot for want of "
                     + "wind: see limbway check and limbway run.",
             "Positions of the sun are good to a few thousandths of a degree; positions on a drawing are not. Half a metre in "

@@ -55,7 +55,7 @@ public enum Quantity {
     CROWN_RADIUS("crown-radius", "m", 0.2, 30, 0.5, 12),
     /** Height of the lowest branches. */
     CROWN_BASE("crown-base", "m", 0, 95, 0.5, 40),
-    /** Area of leaves above each square metre of ground below a crown. */
+    /** Area of leaves above each square metre of ground below the middle of a crown. */
     LEAF_AREA_INDEX("leaf-area-index", "", 0.1, 12, 1, 8),
     /** Part of the direct sunlight that passes through a sail. */
     TRANSMITTANCE("transmittance", "", 0, 0.95, 0.05, 0.6),

@@ -18,6 +18,7 @@ public final class Appraisal {
     /** The choice to rest where it is, without a resting place. */
     public static final int HERE = -1;
 
+    private static final double NOTHING = Double.NEGATIVE_INFINITY;
     private static final long HERE_KEY = Name.key("");
     private static final double LEAST_AMOUNT = 1;
 
@@ -83,16 +84,18 @@ public final class Appraisal {
                             hunger,
                             ape.believedJ(place) / ape.body().hungriestJ(),
                             ape.body().hungriestJ());
-                    gain = relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : -1;
+                    gain = relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : NOTHING;
                 }
-                case WATER -> gain = drinkable > 0 ? thirstGain : -1;
+                case WATER -> gain = drinkable > 0 ? thirstGain : NOTHING;
                 default -> {
                     double heatGain = heatGain(ape, place, nowMs);
-                    boolean worthIt = enoughRest || here || heatGain >= leastHeatGain;
-                    gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : -1;
+                    boolean worthIt = enoughRest || here || (heatGain > 0 && heatGain >= leastHeatGain);
+                    gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : NOTHING;
                 }
             }
-            if (gain < 0 || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
+            // where it rests it may stay though it gets hot there: leaving its stall would not make it cooler
+            boolean offersIt = gain >= 0 || (here && gain > NOTHING);
+            if (!offersIt || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
             }
             double worth = gain * ape.outlook().nearness(firstPassage + place)

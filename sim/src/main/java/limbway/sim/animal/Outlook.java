@@ -124,7 +124,7 @@ public final class Outlook {
      * @return place of a start; below 0 where there is no way
      */
     int likelyEnd(int passage) {
-        return overGroundEnd[passage] != NEVER ? overGroundEnd[passage] : offGroundEnd[passage];
+        return open[passage] ? end(passage, passages.ways(passage).offGroundShare() >= 0.5) : NEVER;
     }
 
     /** How long a trip may take [ms], 0 if that way is never taken. */

@@ -36,7 +36,7 @@ public final class Resting {
         return Math.max(1, (long) Math.ceil(Math.max(endMs, rest.shortestMin() * 60_000)));
     }
 
-    /** Time until a need calls; never, if it calls already and the animal rests all the same. */
+    /** Time until the heat of the place calls; the longest time, if it calls already or never does. */
     private double untilHotMs(Ape ape, double longestMs) {
         HeatCurve curve = ape.heatCurve();
         if (!curve.counts()) {
@@ -49,6 +49,7 @@ public final class Resting {
                 - now;
     }
 
+    /** Time until a need calls; never, if it calls already and the animal rests all the same. */
     private double untilMs(double missing, double greatest, double perMs) {
         double left = settings.rest().callingUrgency() * greatest - missing;
         return left > 0 ? left / perMs : Double.POSITIVE_INFINITY;

@@ -113,6 +113,11 @@ class AppraisalTest {
         private final Ape hot;
 
         HotDay(float sunC, float shadeC) {
+            this(sunC, shadeC, NOON_MS);
+        }
+
+        /** It has been in its nest for some time; before that it was cool. */
+        HotDay(float sunC, float shadeC, long warmedMs) {
             var animal = yard.animals().get(0);
             var passages = yard.passages(animal.body()).get(0);
             float[] operativeC = new float[passages.startCount()];
@@ -132,7 +137,7 @@ class AppraisalTest {
                     new Chance(1, 1),
                     3);
             hot.arrive(NEST, passages.startAt(yard.graph().useHolds(NEST)[0]));
-            hot.advance(NOON_MS);
+            hot.advance(warmedMs);
         }
 
         int choice() {
@@ -155,9 +160,31 @@ class AppraisalTest {
     }
 
     @Test
+    void whoGetsHotWhereverItRestsKeepsItsStall() {
+        assertEquals(NEST, new HotDay(33, 33, 0).choice());
+    }
+
+    @Test
     void onACoolDayShadeIsWorthNothing() {
         HotDay day = new HotDay(29, 20);
         assertEquals(NEST, day.choice());
         assertFalse(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
+    }
+
+    /** At the water, tired, with a least relief of a trip that no rest reaches. */
+    @Test
+    void whereHeatCountsForNothingTooLittleRestIsNoReasonToGo() {
+        ape.arrive(NEAR, ape.outlook().passages().startAt(habitat.graph().useHolds(NEAR)[0]));
+        ape.needs().beActive();
+        long tiredMs = Math.round(settings.needs().tiringMin() * 60_000);
+        ape.needs().advance(tiredMs);
+        ape.needs().drink(ape.needs().missingMl());
+        ChoiceSettings choosy = new ChoiceSettings(120, 0, 0, 0, 0.9);
+        HeatNeedSettings off = new HeatNeedSettings(29.5, 50, 20, 0);
+        DaySettings rarely = settings.with(choosy);
+        DaySettings without =
+                new DaySettings(rarely.needs(), rarely.choice(), rarely.intake(), rarely.rest(), off, rarely.night());
+        Appraisal appraisal = new Appraisal(habitat.graph().resources(), without);
+        assertEquals(Appraisal.HERE, appraisal.choose(ape, stalls, nights, tiredMs, tiredMs + EVENING_MS, 1));
     }
 }
