@@ -70,8 +70,9 @@ public final class RoofSearch {
         if (year.breachMinutes() == 0) {
             return new RoofAnswer.NothingToMend();
         }
-        if (year.platforms().isEmpty()) {
-            return new RoofAnswer.NothingToShade(year.breachMinutes());
+        if (year.platforms().size() < year.rule().atLeast()) {
+            return new RoofAnswer.TooFewPlatforms(
+                    year.rule().atLeast(), year.platforms().size());
         }
         return new RoofSearch(enclosure, year, family, judge, progress).answer();
     }
