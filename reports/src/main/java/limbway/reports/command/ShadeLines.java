@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-import limbway.model.shade.RoofAnswer;
 import limbway.model.heat.HotHour;
 import limbway.model.heat.MemberDay;
+import limbway.model.shade.RoofAnswer;
 import limbway.model.shade.ShadeYear;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeByHour;
