@@ -101,7 +101,12 @@ final class ShadingBuilder {
                                 over.deck().shown() + " is declared as " + form.word() + ", which is no platform")
                         .orElse(""))
                 .allowed(known.isEmpty() ? "the name of a platform or hammock" : Wording.list(known))
-                .mend(problems.didYouMean(id, known, "")));
+                .mend(problems.didYouMean(
+                        id,
+                        known,
+                        known.isEmpty()
+                                ? "give the roof an outline instead, or add the platform"
+                                : "write the name of one of these, or give the roof an outline instead")));
         return false;
     }
 

@@ -39,7 +39,7 @@ public final class EpwText {
                     hour.getHour() + 1,
                     airC,
                     950 * high,
-                    700 * high,
+                    high > 0 ? 700.0 : 0.0,
                     250 * high,
                     1.5 + high));
         }
