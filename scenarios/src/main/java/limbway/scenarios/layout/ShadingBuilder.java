@@ -105,8 +105,8 @@ final class ShadingBuilder {
                         id,
                         known,
                         known.isEmpty()
-                                ? "give the roof an outline instead, or add the platform"
-                                : "write the name of one of these, or give the roof an outline instead")));
+                                ? "add the platform, or give corners instead"
+                                : "write the name of one of these, or give corners instead")));
         return false;
     }
 

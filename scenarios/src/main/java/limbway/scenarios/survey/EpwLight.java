@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 import limbway.model.enclosure.Site;
@@ -45,10 +46,16 @@ final class EpwLight {
     /** Everywhere some hour of a year brings more direct light than this [Wh/m²]. */
     private static final double DULLEST_BEAM_WH = 200;
 
-    /** Hours that agree better than this in the mean are neither swapped nor shifted. */
+    /** Columns of which hours agree better than this in the mean are not swapped. */
     private static final double SWAP_SHARE = 0.15;
 
-    private static final double SHIFT_SHARE = 0.05;
+    /** Half an hour is common where the moment of a reading stands for its hour; a whole one is a slip. */
+    private static final double SHIFT_HOURS = 0.75;
+
+    /** With hardly any direct light [share of the squares of global light] the hour does not show. */
+    private static final double LEAST_BEND = 0.005;
+
+    private static final String RULE = "global = direct times the sine of the sun's height, plus diffuse";
 
     private static final List<List<EpwField>> PAIRS = List.of(
             List.of(EpwField.DIRECT, EpwField.DIFFUSE),
@@ -77,25 +84,44 @@ final class EpwLight {
 
     /** The first way in which the columns contradict one another, as a problem. */
     Optional<Problem> mistake() {
-        return swapped().or(this::unbalanced).or(this::withoutBeam).or(this::shifted);
+        return level().or(this::swapped).or(this::unbalanced).or(this::withoutBeam).or(this::shifted);
+    }
+
+    /** Direct light on a level surface instead of on one that faces the sun. */
+    private Optional<Problem> level() {
+        double[] direct = columns.get(EpwField.DIRECT);
+        double[] diffuse = columns.get(EpwField.DIFFUSE);
+        double asWritten = meanOff(columns);
+        double off = meanOff(columns.get(EpwField.GLOBAL), hour -> direct[hour] + diffuse[hour]);
+        if (asWritten <= SWAP_SHARE || off >= asWritten / 3) {
+            return Optional.empty();
+        }
+        return Optional.of(Problem.at(
+                        lines.get(firstOff(hour -> true)).place(EpwField.DIRECT.number()),
+                        "the direct radiation of this weather file is that on a level surface, it seems")
+                .found("hours that are off by " + percent(asWritten) + " in the mean as written, by " + percent(off)
+                        + " if direct and diffuse are simply added")
+                .allowed(RULE)
+                .mend("divide each value of field 15 by the sine of the sun's height, or take a file with direct normal"
+                        + " radiation"));
     }
 
     private Optional<Problem> swapped() {
-        double asWritten = meanOff(columns, 0);
+        double asWritten = meanOff(columns);
         for (List<EpwField> pair : PAIRS) {
             Map<EpwField, double[]> other = new EnumMap<>(columns);
             other.put(pair.get(0), columns.get(pair.get(1)));
             other.put(pair.get(1), columns.get(pair.get(0)));
-            double off = meanOff(other, 0);
+            double off = meanOff(other);
             if (asWritten > SWAP_SHARE && off < asWritten / 3) {
-                String fields = "fields " + pair.get(0).number() + " and "
-                        + pair.get(1).number();
+                String fields =
+                        "fields " + pair.get(0).number() + " and " + pair.get(1).number();
                 return Optional.of(Problem.at(
                                 lines.get(firstOff(hour -> true)).place(EpwField.GLOBAL.number()),
                                 "two columns of light in this weather file are swapped, it seems")
                         .found("hours that are off by " + percent(asWritten) + " in the mean as written, by "
                                 + percent(off) + " with " + fields + " swapped")
-                        .allowed("global = direct times the sine of the sun's height, plus diffuse")
+                        .allowed(RULE)
                         .mend("swap " + fields + ": " + named(pair.get(0)) + ", " + named(pair.get(1))));
             }
         }
@@ -140,7 +166,7 @@ final class EpwLight {
                         when,
                         stated,
                         added))
-                .allowed("global = direct times the sine of the sun's height, plus diffuse; the two sums within "
+                .allowed(RULE + "; the two sums within "
                         + percent(share) + " of each other")
                 .mend("look at fields " + named(EpwField.GLOBAL) + ", " + named(EpwField.DIRECT) + " and "
                         + named(EpwField.DIFFUSE) + ": correct the column that is wrong, or take another file"));
@@ -159,30 +185,50 @@ final class EpwLight {
                         .mend("take a file that tells direct from diffuse light, in fields 15 and 16"));
     }
 
+    /**
+     * How far the sun that fits best lies from the hour that is written. The squares of what is left over lie near a parabola
+     * over the shift; scatter of the station lifts it without moving its lowest point.
+     */
     private Optional<Problem> shifted() {
-        double asWritten = meanOff(columns, 0);
-        int hours = meanOff(columns, 1) < meanOff(columns, -1) ? 1 : -1;
-        double off = meanOff(columns, hours);
-        if (asWritten <= SHIFT_SHARE || off >= asWritten / 2) {
+        double before = squaresOff(-1);
+        double after = squaresOff(1);
+        double bend = before - 2 * squaresOff(0) + after;
+        double all =
+                Arrays.stream(columns.get(EpwField.GLOBAL)).map(wh -> wh * wh).sum();
+        double hours = (before - after) / (2 * bend);
+        if (bend < LEAST_BEND * all || Math.abs(hours) <= SHIFT_HOURS) {
             return Optional.empty();
         }
-        double zone = header.zoneHours() - hours;
+        boolean late = hours > 0;
         return Optional.of(Problem.at(
                         header.location().place(EpwHeader.ZONE),
                         "the light of this weather file is that of another hour, it seems")
-                .found("hours that are off by " + percent(asWritten) + " in the mean as written, by " + percent(off)
-                        + " with the sun an hour " + (hours > 0 ? "later" : "earlier"))
-                .allowed("global = direct times the sine of the sun's height, plus diffuse")
-                .mend("if the hours are those of " + EpwPlace.utc(zone)
+                .found(String.format(
+                        Locale.ROOT,
+                        "global, direct and diffuse light that agree best with the sun about %.1f hours %s",
+                        Math.abs(hours),
+                        late ? "later" : "earlier"))
+                .allowed("within " + SHIFT_HOURS + " hours of the middle of each hour")
+                .mend("if the hours are those of " + EpwPlace.utc(header.zoneHours() + (late ? -1 : 1))
                         + ", write that time zone; otherwise move fields 14, 15 and 16 to the line "
-                        + (hours > 0 ? "after" : "before") + " each"));
+                        + (late ? "after" : "before") + " each"));
+    }
+
+    private double squaresOff(int hoursLater) {
+        return IntStream.range(0, EpwCalendar.HOURS)
+                .mapToDouble(hour -> columns.get(EpwField.GLOBAL)[hour] - added(columns, hour, hoursLater))
+                .map(off -> off * off)
+                .sum();
     }
 
     /** How far global light is from what direct and diffuse light make, as a share of all global light. */
-    private double meanOff(Map<EpwField, double[]> light, int hoursLater) {
-        double[] global = light.get(EpwField.GLOBAL);
+    private double meanOff(Map<EpwField, double[]> light) {
+        return meanOff(light.get(EpwField.GLOBAL), hour -> added(light, hour, 0));
+    }
+
+    private static double meanOff(double[] global, IntToDoubleFunction added) {
         double off = IntStream.range(0, EpwCalendar.HOURS)
-                .mapToDouble(hour -> Math.abs(global[hour] - added(light, hour, hoursLater)))
+                .mapToDouble(hour -> Math.abs(global[hour] - added.applyAsDouble(hour)))
                 .sum();
         double all = Arrays.stream(global).sum();
         return all > 0 ? off / all : Double.POSITIVE_INFINITY;

@@ -63,7 +63,7 @@ class EpwFileTest {
     }
 
     @ParameterizedTest(name = "{index}")
-    @MethodSource({"headers", "calendars", "fields", "units"})
+    @MethodSource({"headers", "calendars", "fields", "units", "light"})
     void eachMistakeIsToldInOneMessage(UnaryOperator<EpwText> slip, String message) {
         assertEquals(message + "\n1 problem\n", refusal(slip.apply(EpwText.sound())));
     }
@@ -102,11 +102,13 @@ class EpwFileTest {
                         w.epw:1:42: longitude of the weather file cannot be read
                           found    "east"
                           allowed  a number from -180 to 180
+                          mend     write the number alone, with a point before decimals
                         """),
                 of(text -> text.with(1, 7, "110.5"), """
                         w.epw:1:38: latitude of the weather file cannot be read
                           found    "110.5"
                           allowed  a number from -90 to 90
+                          mend     write the number alone, with a point before decimals
                         """),
                 of(text -> text.with(8, 3, "4"), """
                         w.epw:8:16: this weather file is not hourly
@@ -139,6 +141,7 @@ class EpwFileTest {
                 of(text -> text.without(9, 8768), """
                         w.epw:8:1: this weather file holds no hours
                           allowed  8760 lines after the header
+                          mend     take the whole file
                         """),
                 of(text -> text.insert(8769, text.line(8768)), """
                         w.epw:8769:1: the weather goes on after a year
@@ -178,16 +181,31 @@ class EpwFileTest {
                         w.epw:50:1: this line does not have the fields of an hour
                           found    36 fields
                           allowed  35 fields, with commas between
+                          mend     look for a comma too many, and write points before decimals
+                        """),
+                of(text -> text.insert(50, text.line(50).substring(0, text.line(50).lastIndexOf(','))), """
+                        w.epw:50:1: this line does not have the fields of an hour
+                          found    34 fields
+                          allowed  35 fields, with commas between
+                          mend     look for a comma that is missing, or take the file again: the line may be cut short
+                        """),
+                of(text -> text.insert(50, text.line(50).replace(',', ';')), """
+                        w.epw:50:1: this line does not have the fields of an hour
+                          found    semicolons between the fields
+                          allowed  35 fields, with commas between
+                          mend     write points before decimals, then a comma for each semicolon; or save the file again with commas
                         """),
                 of(text -> text.with(50, 7, "warm"), """
                         w.epw:50:19: dry bulb temperature is not a number
                           found    "warm"
                           allowed  -70 °C to 60 °C
+                          mend     write the number alone, with a point before decimals; fill a gap from a station near by
                         """),
                 of(text -> text.with(50, 22, "3 m/s"), """
                         w.epw:50:70: wind speed is not a number
                           found    "3 m/s"
                           allowed  0 m/s to 40 m/s
+                          mend     write the number alone, with a point before decimals; fill a gap from a station near by
                         """),
                 of(text -> text.with(50, 7, "99.90"), """
                         w.epw:50:19: dry bulb temperature is missing in 1 of 8760 hours
@@ -290,6 +308,49 @@ class EpwFileTest {
                           allowed  more than 450 Wh/m² in the brightest hour
                           mend     take a file that holds sunlight
                         """));
+    }
+
+    static Stream<Arguments> light() {
+        return Stream.of(
+                of(text -> text.withAll(15, wh -> 0).withAll(16, wh -> 0), """
+                        w.epw:16:1: gonly
+                        """),
+                of(text -> text.withMonth(7, 15, "0"), """
+                        w.epw:16:1: july
+                        """),
+                of(text -> text.swapped(15, 16), """
+                        w.epw:16:1: swapped
+                        """),
+                of(text -> text.swapped(14, 15), """
+                        w.epw:16:1: swapped
+                        """),
+                of(text -> text.withAll(15, wh -> 0).withAll(16, wh -> 0).copied(14, 16), """
+                        w.epw:16:1: nobeam
+                        """),
+                of(text -> text.copied(14, 15).withAll(15, wh -> wh * 700 / 950), """
+                        w.epw:16:1: level
+                        """),
+                of(text -> text.with(1, 9, "7.0"), """
+                        w.epw:16:1: shift
+                        """),
+                of(text -> text.with(1, 9, "9.0"), """
+                        w.epw:16:1: shift
+                        """));
+    }
+
+    @Test
+    void aFileWithSemicolonsThroughoutIsOneMistake() {
+        Problems problems = new Problems();
+        String text = EpwText.sound().text().replace(',', ';');
+        assertEquals(Optional.empty(), EpwFile.parse("w.epw", text, problems));
+        assertEquals("""
+                w.epw:1:1: the line LOCATION does not have its 10 fields
+                  found    semicolons between the fields
+                  allowed  LOCATION, city, region, country, source, station, latitude, longitude, time zone, elevation
+                  mend     write points before decimals, then a comma for each semicolon; or save the file again with commas
+
+                1 problem
+                """, ProblemReport.text(problems.inOrder("w.epw")));
     }
 
     @Test
