@@ -208,7 +208,7 @@ class SiteTest {
                         """),
                 Arguments.of(site + "[]}", """
                         yard.yaml:2:75: the horizon is not a list of marks
-                          found    a list of 0
+                          found    an empty list
                           allowed  1 to 200 marks, for example [[0, 2], [90, 12], [180, 5]]
                           mend     add 1 mark
                         """));

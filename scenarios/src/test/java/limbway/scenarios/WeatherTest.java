@@ -125,8 +125,9 @@ class WeatherTest {
                           allowed  twelve temperatures in °C, January first
                           mend     take out 2 numbers
                         """),
-                Arguments.of(" monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23],", " monthly-min: 23,", """
-                        yard.yaml:20:88: monthly-min of weather is not a list of 12 numbers
+                Arguments.of(
+                        " monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23],", " monthly-min: 23,", """
+                        yard.yaml:20:87: monthly-min of weather is not a list of 12 numbers
                           found    "23"
                           allowed  twelve temperatures in °C, January first
                           mend     write them between [ and ], with commas between
@@ -243,7 +244,8 @@ class WeatherTest {
 
     @Test
     void aGiantFileIsRefused() throws IOException {
-        try (RandomAccessFile file = new RandomAccessFile(folder.resolve("w.epw").toFile(), "rw")) {
+        try (RandomAccessFile file =
+                new RandomAccessFile(folder.resolve("w.epw").toFile(), "rw")) {
             file.setLength(SourceText.MAX_WEATHER_BYTES + 1);
         }
         assertEquals("""

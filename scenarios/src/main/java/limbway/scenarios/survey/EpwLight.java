@@ -84,7 +84,10 @@ final class EpwLight {
 
     /** The first way in which the columns contradict one another, as a problem. */
     Optional<Problem> mistake() {
-        return level().or(this::swapped).or(this::unbalanced).or(this::withoutBeam).or(this::shifted);
+        return level().or(this::swapped)
+                .or(this::unbalanced)
+                .or(this::withoutBeam)
+                .or(this::shifted);
     }
 
     /** Direct light on a level surface instead of on one that faces the sun. */
@@ -166,8 +169,7 @@ final class EpwLight {
                         when,
                         stated,
                         added))
-                .allowed(RULE + "; the two sums within "
-                        + percent(share) + " of each other")
+                .allowed(RULE + "; the two sums within " + percent(share) + " of each other")
                 .mend("look at fields " + named(EpwField.GLOBAL) + ", " + named(EpwField.DIRECT) + " and "
                         + named(EpwField.DIFFUSE) + ": correct the column that is wrong, or take another file"));
     }
