@@ -389,15 +389,15 @@ class EpwFileTest {
     @Test
     void lightThatIsAnHourLateOrEarlyIsRefusedThoughNoneShinesAtNight() {
         assertEquals("""
-                w.epw:1:47: the light of this weather file is that of another hour, it seems
-                  found    global, direct and diffuse light that agree best with the sun about 1.0 hours earlier
+                w.epw:1:48: the light of this weather file is that of another hour, it seems
+                  found    global, direct and diffuse light that agree best with the sun about 1.2 hours earlier
                   allowed  within 0.75 hours of the middle of each hour
                   mend     if the hours are those of UTC+2, write that time zone; otherwise move fields 14, 15 and 16 to the line before each
 
                 1 problem
                 """, refusal(northern(1)));
         assertEquals("""
-                w.epw:1:47: the light of this weather file is that of another hour, it seems
+                w.epw:1:48: the light of this weather file is that of another hour, it seems
                   found    global, direct and diffuse light that agree best with the sun about 1.0 hours later
                   allowed  within 0.75 hours of the middle of each hour
                   mend     if the hours are those of UTC+0, write that time zone; otherwise move fields 14, 15 and 16 to the line after each
