@@ -130,9 +130,13 @@ public final class SurfaceCatalogue {
                 surface.word() + ": " + meaning,
                 "1",
                 value,
-                Math.max(0.05, value - doubt),
-                Math.min(0.98, value + doubt),
+                Math.max(0.05, hundredths(value - doubt)),
+                Math.min(0.98, hundredths(value + doubt)),
                 surface.standing(),
                 surface.source());
+    }
+
+    private static double hundredths(double value) {
+        return Math.round(value * 100) / 100.0;
     }
 }

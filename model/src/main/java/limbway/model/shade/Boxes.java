@@ -9,7 +9,7 @@ import limbway.model.geometry.Point;
 final class Boxes {
 
     private static final int LEAF = 4;
-    private static final int DEEPEST = 64;
+    private static final int DEEPEST = 128;
     private static final double[] NO_SIZE = new double[3];
 
     private final double[] single;

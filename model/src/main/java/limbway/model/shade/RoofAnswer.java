@@ -21,11 +21,12 @@ public sealed interface RoofAnswer {
     }
 
     /**
-     * There is no platform to put a roof over.
+     * The rule asks for more platforms in shade than there are: no roof can keep it.
      *
-     * @param minutesBefore time in breach
+     * @param wanted platforms that the rule asks for
+     * @param counted platforms that were counted, fewer than wanted
      */
-    record NothingToShade(int minutesBefore) implements RoofAnswer {
+    record TooFewPlatforms(int wanted, int counted) implements RoofAnswer {
         @Override
         public List<Shortfall> shortfalls() {
             return List.of();

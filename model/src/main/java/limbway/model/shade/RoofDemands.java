@@ -28,12 +28,14 @@ final class RoofDemands {
      * @param site where the sun is seen from
      * @param year the year that was audited
      * @param judge what lights the points
+     * @param eachDay run before each day is read; may end the reading by an exception
      * @return what is missing, in the order of the year
      */
-    static List<RoofDemand> of(Site site, ShadeYear year, RoofJudge judge) {
+    static List<RoofDemand> of(Site site, ShadeYear year, RoofJudge judge, Runnable eachDay) {
         RoofDemands reader = new RoofDemands(site, year, judge);
         List<RoofDemand> demands = new ArrayList<>();
         for (int day = 0; day < year.calendar().days(); day++) {
+            eachDay.run();
             for (int slot = 0; slot < year.calendar().slots(); slot++) {
                 if (year.isBreach(day, slot)) {
                     demands.add(reader.at(day, slot));

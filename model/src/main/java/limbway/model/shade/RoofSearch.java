@@ -35,7 +35,7 @@ public final class RoofSearch {
         this.progress = progress;
         // every platform with every number of screens, for the smallest roof and then for the best that falls short
         hunts = year.platforms().size() * (family.mostScreens() + 1) * 2;
-        demands = RoofDemands.of(enclosure.site(), year, judge);
+        demands = RoofDemands.of(enclosure.site(), year, judge, this::goOn);
     }
 
     /**
@@ -70,8 +70,9 @@ public final class RoofSearch {
         if (year.breachMinutes() == 0) {
             return new RoofAnswer.NothingToMend();
         }
-        if (year.platforms().isEmpty()) {
-            return new RoofAnswer.NothingToShade(year.breachMinutes());
+        if (year.platforms().size() < year.rule().atLeast()) {
+            return new RoofAnswer.TooFewPlatforms(
+                    year.rule().atLeast(), year.platforms().size());
         }
         return new RoofSearch(enclosure, year, family, judge, progress).answer();
     }
@@ -81,10 +82,14 @@ public final class RoofSearch {
         private static final long serialVersionUID = 1;
     }
 
-    private RoofHunt hunt(DeckFrame frame, int screens, List<RoofDemand> toEnd) {
+    private void goOn() {
         if (!progress.goesOn(hunted, hunts)) {
             throw new Stopped();
         }
+    }
+
+    private RoofHunt hunt(DeckFrame frame, int screens, List<RoofDemand> toEnd) {
+        goOn();
         hunted = Math.min(hunts, hunted + 1);
         return new RoofHunt(family, frame, screens, judge.points(), toEnd);
     }

@@ -126,6 +126,26 @@ class RoofSearchTest {
                 RoofSearch.of(layout, judge.audit(layout), SMALL, judge, ShadeProgress.NONE));
     }
 
+    @Test
+    void whoStopsTheSearchIsToldThatThereIsNoAnswer() {
+        Enclosure layout = layout(1);
+        FlatJudge judge = new FlatJudge(layout, ShadeRule.standard(), HOURLY);
+        ShadeYear year = judge.audit(layout);
+        assertEquals(
+                new RoofAnswer.Interrupted(year.breachMinutes()),
+                RoofSearch.of(layout, ShadeSettings.standard(), year, SMALL, 1, (done, all) -> done < 2));
+    }
+
+    @Test
+    void aRuleThatAsksForMorePlatformsThanThereAreIsKeptByNoRoof() {
+        Enclosure layout = layout(1);
+        int platforms = layout.platforms().size();
+        FlatJudge judge = new FlatJudge(layout, new ShadeRule(platforms + 1, 0.75, 0.3, 5), HOURLY);
+        assertEquals(
+                new RoofAnswer.TooFewPlatforms(platforms + 1, platforms),
+                RoofSearch.of(layout, judge.audit(layout), SMALL, judge, ShadeProgress.NONE));
+    }
+
     /** Nothing is shaded, so every breach lacks two platforms, which stand too far apart for one roof. */
     @Test
     @Tag("derived")

@@ -186,7 +186,7 @@ public final class SunPathChart {
             List<SunPosition> line = days.get(i).positions();
             if (!line.isEmpty()) {
                 // near the horizon lines lie apart; names stand in turns by their evening and by their morning
-                SunPosition by = line.get(line.size() * (i % 2 == 0 ? 88 : 12) / 100);
+                SunPosition by = line.get(line.size() * (i % 2 == 0 ? 88 : 20) / 100);
                 Point2D at = at(by.azimuthDeg(), by.altitudeDeg());
                 labels.write(DAY_NAMES[i], at.getX(), at.getY(), 2, Style.strongType(11), 22);
             }

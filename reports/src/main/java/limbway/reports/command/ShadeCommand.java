@@ -33,6 +33,7 @@ import limbway.reports.measure.SupportHeat;
 import limbway.reports.page.ShadeReport;
 import limbway.reports.page.ShadeViews;
 import limbway.reports.words.Cautions;
+import limbway.scenarios.problem.Wording;
 
 /** Looks at every day of a year whether enough rest platforms lie in shade. */
 @Command(
@@ -137,21 +138,46 @@ final class ShadeCommand implements Callable<Integer> {
         List<String> counted = counted(enclosure);
         Path folder = out == null ? null : OutFolder.prepare(out);
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {
-            ShadeReport report = report(question, counted, interruption);
-            ShadeLines.of(report).forEach(spec.commandLine().getOut()::println);
-            if (report.roof() instanceof RoofAnswer.Interrupted) {
-                throw new NotDone(
-                        "limbway: interrupted while roofs were tried\n  saved    the answer above, without a roof\n");
-            }
-            if (folder != null) {
-                write(folder, report, interruption);
-                spec.commandLine().getOut().println("page: " + folder.resolve("shade.html"));
-            }
-            if (options.json != null) {
-                OutFolder.write(options.json, Json.text(ShadeAnswer.of(report)));
-            }
-            return report.isKept() ? ExitCode.DONE : ExitCode.MUST_MEND;
+            return answer(question, counted, folder, interruption);
         }
+    }
+
+    /** The exit code; whoever interrupts is told what was saved before the watch ends, because then the process does. */
+    private int answer(Question question, List<String> counted, Path folder, Interruption interruption) throws NotDone {
+        Optional<ShadeYear> audited = audit(question.layout().enclosure(), counted, interruption);
+        if (audited.isEmpty()) {
+            return interrupted("before the whole year was looked at", "nothing");
+        }
+        ShadeReport report = report(question, audited.get(), interruption);
+        ShadeLines.of(report).forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().flush();
+        if (options.json != null) {
+            OutFolder.write(options.json, Json.text(ShadeAnswer.of(report)));
+        }
+        if (folder != null) {
+            if (!write(folder, report, interruption)) {
+                return interrupted("before the page was drawn", "the answer above" + inJson());
+            }
+            spec.commandLine().getOut().println("page: " + folder.resolve("shade.html"));
+            spec.commandLine().getOut().flush();
+        }
+        if (report.roof() instanceof RoofAnswer.Interrupted) {
+            return interrupted("while roofs were tried", "the answer above, without a roof" + inJson());
+        }
+        if (interruption.isWanted()) {
+            return interrupted("when all was done", "everything");
+        }
+        return report.isKept() ? ExitCode.DONE : ExitCode.MUST_MEND;
+    }
+
+    private String inJson() {
+        return options.json == null ? "" : ", and " + options.json;
+    }
+
+    private int interrupted(String when, String saved) {
+        spec.commandLine().getErr().println("limbway: interrupted " + when + "\n  saved    " + saved);
+        spec.commandLine().getErr().flush();
+        return ExitCode.NOT_DONE;
     }
 
     private List<String> counted(Enclosure enclosure) throws Refusal {
@@ -161,12 +187,15 @@ final class ShadeCommand implements Callable<Integer> {
                 throw Refusal.unknown("platform", name, known);
             }
         }
+        if (new LinkedHashSet<>(platforms).size() < platforms.size()) {
+            throw Refusal.of(
+                    "a platform is named twice", Wording.list(platforms), "each platform once", "take one of them out");
+        }
         LinkedHashSet<String> wanted = new LinkedHashSet<>(platforms.isEmpty() ? known : platforms);
         return known.stream().filter(wanted::contains).toList();
     }
 
-    private ShadeReport report(Question question, List<String> counted, Interruption interruption) throws NotDone {
-        Enclosure enclosure = question.layout().enclosure();
+    private Optional<ShadeYear> audit(Enclosure enclosure, List<String> counted, Interruption interruption) {
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         Optional<ShadeYear> audited = ShadeAudit.of(
                 enclosure,
@@ -177,7 +206,11 @@ final class ShadeCommand implements Callable<Integer> {
                 usedThreads(),
                 new ShadeProgressLine(line, "sun and shade", "days", interruption::isWanted));
         line.end();
-        ShadeYear found = audited.orElseThrow(ShadeCommand::stopped);
+        return audited;
+    }
+
+    private ShadeReport report(Question question, ShadeYear found, Interruption interruption) {
+        Enclosure enclosure = question.layout().enclosure();
         ShadeInfo info = new ShadeInfo(
                 question.fileName(),
                 question.study().title(),
@@ -195,6 +228,7 @@ final class ShadeCommand implements Callable<Integer> {
                         HeatSettings.standard(),
                         weather,
                         year));
+        StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         RoofAnswer roof = RoofSearch.of(
                 enclosure,
                 ShadeSettings.standard(),
@@ -206,7 +240,8 @@ final class ShadeCommand implements Callable<Integer> {
         return ShadeReport.of(info, enclosure, found, roof, heat);
     }
 
-    private static void write(Path folder, ShadeReport report, Interruption interruption) throws NotDone {
+    /** Writes page, charts and tables; false if it was interrupted before it began to. */
+    private static boolean write(Path folder, ShadeReport report, Interruption interruption) throws NotDone {
         ShadeMap map = ShadeMap.of(
                 report.enclosure(),
                 ShadeScene.of(report.enclosure(), ShadeSettings.standard()),
@@ -215,7 +250,7 @@ final class ShadeCommand implements Callable<Integer> {
                 report.hardest().date(),
                 interruption::isWanted);
         if (interruption.isWanted()) {
-            throw stopped();
+            return false;
         }
         ShadeViews views = ShadeViews.of(report.enclosure(), report.year(), map);
         try {
@@ -223,13 +258,10 @@ final class ShadeCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw OutFolder.notWritten(folder, e, "the answer above");
         }
+        return true;
     }
 
     private int usedThreads() {
         return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    }
-
-    private static NotDone stopped() {
-        return new NotDone("limbway: interrupted before all was looked at\n  saved    nothing\n");
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 
 import limbway.model.heat.HotHour;
 import limbway.model.heat.MemberDay;
+import limbway.model.shade.RoofAnswer;
 import limbway.model.shade.ShadeYear;
 import limbway.reports.measure.PlatformShade;
 import limbway.reports.measure.ShadeByHour;
@@ -38,6 +39,7 @@ final class ShadeLines {
     static List<String> of(ShadeReport report) {
         ShadeLines lines = new ShadeLines(report);
         lines.verdict();
+        report.info().notes().forEach(note -> lines.add("  note: " + note));
         lines.table();
         lines.platforms();
         lines.roof();
@@ -74,7 +76,7 @@ final class ShadeLines {
     }
 
     private void table() {
-        if (report.isKept()) {
+        if (report.isKept() || report.roof() instanceof RoofAnswer.TooFewPlatforms) {
             return;
         }
         add("minutes with too few in shade, by month and hour (. none; empty: no sun to count):");
@@ -121,6 +123,9 @@ final class ShadeLines {
     }
 
     private void roof() {
+        if (report.toTry().isEmpty() && !report.isKept()) {
+            add("to mend: " + RoofText.of(report.roof()));
+        }
         report.toTry().ifPresent(roof -> {
             add("to mend: " + RoofText.of(report.roof()) + " To try it, add under covers:");
             RoofText.asScenario(roof).forEach(line -> lines.add("  " + line));

@@ -59,8 +59,8 @@ public record DayShade(LocalDate date, int sunMinutes, int breachMinutes, int fe
     public static DayShade hardest(List<DayShade> days) {
         return days.stream()
                 .min(Comparator.comparingInt((DayShade day) -> -day.breachMinutes)
-                        .thenComparingInt(DayShade::fewest)
-                        .thenComparingInt(day -> -day.fewestMinutes)
+                        .thenComparingInt(day -> day.breachMinutes > 0 ? 0 : day.fewest)
+                        .thenComparingInt(day -> day.breachMinutes > 0 ? 0 : -day.fewestMinutes)
                         .thenComparing(DayShade::date))
                 .orElseThrow();
     }

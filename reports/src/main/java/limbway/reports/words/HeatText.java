@@ -19,6 +19,9 @@ public final class HeatText {
             "Temperatures are those of long, round members in the balance of one hour; how bright and how dull a surface is "
                     + "was taken from handbooks or memory. A surface of no stated state is taken to be the hottest of its "
                     + "kind: zinc weathered, paint black. Ten degrees either way are well possible.",
+            "Only supports are reckoned: decks, hammocks and mesh get hot as well, boards in still air about as hot as thick "
+                    + "members of the same surface. A touch of metal is judged by the mean round the tube; the side to the sun "
+                    + "of a wide thin tube is some degrees hotter.",
             "Wood, rope and concrete are hotter on the side to the sun than round about. What is told of that side is an upper "
                     + "bound, as if no heat flowed round, and a touch is judged by it.",
             "A support marked as thick takes hours to follow the sun: what is told of it is what a long steady sun would lead "

@@ -38,8 +38,10 @@ public final class RoofText {
                                     + " of it more than one platform is missing, so that a second one needs shade too."
                             : ".");
         }
-        if (answer instanceof RoofAnswer.NothingToShade) {
-            return "There is no platform to put a roof over: the layout has none, or none was counted.";
+        if (answer instanceof RoofAnswer.TooFewPlatforms few) {
+            return "The rule asks for " + few.wanted() + " platforms in shade and "
+                    + (few.counted() == 0 ? "none" : "only " + few.counted())
+                    + " counts: no roof can keep it. Add platforms, or ask for fewer.";
         }
         if (answer instanceof RoofAnswer.Interrupted) {
             return "Roofs were not tried to the end.";

@@ -294,7 +294,7 @@ class ShadeCommandTest {
         Thread.currentThread().interrupt();
         Answer answer = limbway("shade", scenario);
         assertEquals(3, answer.code(), answer.out());
-        assertEquals("limbway: interrupted before all was looked at\n  saved    nothing\n", answer.err());
+        assertEquals("limbway: interrupted before the whole year was looked at\n  saved    nothing\n", answer.err());
         assertEquals("", answer.out());
     }
 }

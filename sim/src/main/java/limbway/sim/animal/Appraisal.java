@@ -71,6 +71,8 @@ public final class Appraisal {
         double restGain = restGain(needs.fatigue());
         boolean enoughRest = restable > 0 && restable >= settings.choice().leastRelief();
 
+        double heatHere = ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
+
         int best = HERE;
         double bestWorth = Double.NEGATIVE_INFINITY;
         boolean atRestingPlace = false;
@@ -89,13 +91,13 @@ public final class Appraisal {
                 case WATER -> gain = drinkable > 0 ? thirstGain : NOTHING;
                 default -> {
                     double heatGain = heatGain(ape, place, nowMs);
-                    boolean worthIt = enoughRest || here || (heatGain > 0 && heatGain >= leastHeatGain);
+                    double spared = heatGain - heatHere;
+                    boolean worthIt = enoughRest || here || (spared > 0 && spared >= leastHeatGain);
                     gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : NOTHING;
                 }
             }
-            // where it rests it may stay though it gets hot there: leaving its stall would not make it cooler
-            boolean offersIt = gain >= 0 || (here && gain > NOTHING);
-            if (!offersIt || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
+            // a place that brings some trouble may still be the least of evils
+            if (gain == NOTHING || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
             }
             double worth = gain * ape.outlook().nearness(firstPassage + place)
@@ -115,7 +117,7 @@ public final class Appraisal {
                         settings.needs().fatigueWeight(),
                         needs.fatigue(),
                         recovered(needs.fatigue(), recoveredShareElsewhere))
-                + ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
+                + heatHere;
         double worthHere = restHere + settings.choice().persistence() + drawn(ape, decision, HERE_KEY);
         return worthHere >= bestWorth ? HERE : best;
     }
@@ -126,10 +128,11 @@ public final class Appraisal {
      * @param ape the animal
      * @param place resting place
      * @param nowMs time
-     * @return true if the heat that the place takes away counts for more than the fatigue
+     * @return true if the heat that it is spared there counts for more than the fatigue
      */
     public boolean restsForHeat(Ape ape, int place, long nowMs) {
-        return heatGain(ape, place, nowMs) > restGain(ape.needs().fatigue());
+        double heatHere = ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
+        return heatGain(ape, place, nowMs) - heatHere > restGain(ape.needs().fatigue());
     }
 
     private double restGain(double fatigue) {

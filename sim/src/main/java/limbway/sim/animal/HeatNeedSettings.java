@@ -25,14 +25,20 @@ public record HeatNeedSettings(double troublesFromC, double greatestAtC, double 
     }
 
     /**
-     * Checks the temperatures.
+     * Checks the values.
      *
-     * @throws IllegalArgumentException naming both if they are in the wrong order
+     * @throws IllegalArgumentException naming the value outside its range
      */
     public HeatNeedSettings {
         if (!(greatestAtC > troublesFromC)) {
             throw new IllegalArgumentException("heat need: greatestAtC = " + greatestAtC + ", allowed above "
                     + troublesFromC + ", where the trouble begins");
+        }
+        if (!(responseMin > 0)) {
+            throw new IllegalArgumentException("heat need: responseMin = " + responseMin + ", allowed above 0");
+        }
+        if (!(weight >= 0)) {
+            throw new IllegalArgumentException("heat need: weight = " + weight + ", allowed 0 or more");
         }
     }
 

@@ -164,6 +164,15 @@ class AppraisalTest {
         assertEquals(NEST, new HotDay(33, 33, 0).choice());
     }
 
+    /** Nobody is hot yet, but every place will be: the shady one least. */
+    @Test
+    void whoWillGetHotWhereItIsGoesToTheLeastOfEvils() {
+        HotDay day = new HotDay(60, 33, 0);
+        assertEquals(0, day.hot.heat());
+        assertEquals(HotDay.SHADY, day.choice());
+        assertTrue(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
+    }
+
     @Test
     void onACoolDayShadeIsWorthNothing() {
         HotDay day = new HotDay(29, 20);
