@@ -22,26 +22,26 @@ final class ScenarioFile {
      *
      * <p>A scenario itself may come through a pipe: whoever gives it on the command line knows what is written there.
      */
-    static Optional<byte[]> readOrdinary(Path path, Place place, Problems problems) {
+    static Optional<byte[]> readOrdinary(Path path, Place place, int mostBytes, Problems problems) {
         if (Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path)) {
             problems.add(Problem.at(place, "this is no ordinary file")
                     .found(path.toString())
                     .mend("save the table as a file on a disk"));
             return Optional.empty();
         }
-        return read(path, place, problems);
+        return read(path, place, mostBytes, problems);
     }
 
     /** The bytes, or empty after a problem that points at {@code place}. */
-    static Optional<byte[]> read(Path path, Place place, Problems problems) {
+    static Optional<byte[]> read(Path path, Place place, int mostBytes, Problems problems) {
         if (Files.isDirectory(path)) {
             problems.add(Problem.at(place, "this is a folder, not a file").found(path.toString()));
             return Optional.empty();
         }
         try (InputStream stream = Files.newInputStream(path)) {
-            byte[] bytes = stream.readNBytes(SourceText.MAX_BYTES + 1);
-            if (bytes.length > SourceText.MAX_BYTES) {
-                problems.add(SourceText.tooLarge(path.toString(), Math.max(bytes.length, Files.size(path))));
+            byte[] bytes = stream.readNBytes(mostBytes + 1);
+            if (bytes.length > mostBytes) {
+                problems.add(SourceText.tooLarge(path.toString(), Math.max(bytes.length, Files.size(path)), mostBytes));
                 return Optional.empty();
             }
             return Optional.of(bytes);

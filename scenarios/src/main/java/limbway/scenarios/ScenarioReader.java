@@ -28,7 +28,7 @@ public final class ScenarioReader {
     public static Reading read(Path path) {
         Problems problems = new Problems();
         String name = path.toString();
-        Optional<byte[]> bytes = ScenarioFile.read(path, Place.startOf(name), problems);
+        Optional<byte[]> bytes = ScenarioFile.read(path, Place.startOf(name), SourceText.MAX_BYTES, problems);
         Path folder = path.resolveSibling("");
         return bytes.isEmpty()
                 ? new Reading.Refused(problems.inOrder(name))
@@ -48,8 +48,8 @@ public final class ScenarioReader {
     }
 
     private static Reading read(String name, byte[] bytes, Path folder, Problems problems) {
-        Optional<Node> root =
-                SourceText.decode(name, bytes, problems).flatMap(text -> YamlTree.parse(name, text, problems));
+        Optional<Node> root = SourceText.decode(name, bytes, SourceText.MAX_BYTES, problems)
+                .flatMap(text -> YamlTree.parse(name, text, problems));
         return root.isEmpty()
                 ? new Reading.Refused(problems.inOrder(name))
                 : new StudyReader(name, bytes, folder, problems).read(root.get());

@@ -80,7 +80,7 @@ final class StudyReader {
         String title = fields.words("title", "a line of text", name);
         Optional<Site> site =
                 fields.read("site", node -> values.mapping(node, "site")).flatMap(new SiteReader(problems)::read);
-        WeatherReader weatherReader = new WeatherReader(this::table, problems);
+        WeatherReader weatherReader = new WeatherReader(file -> table(file, SourceText.MAX_WEATHER_BYTES), problems);
         Optional<Climate> climate = fields.read("weather", node -> values.mapping(node, "weather"))
                 .flatMap(node -> weatherReader.read(node, site));
         Optional<Ground> ground =
@@ -120,7 +120,7 @@ final class StudyReader {
     /** Adds the trees of the survey to the supports, and says whether that could be done. */
     private boolean addTrees(Fields fields, List<MappingNode> supports) {
         Optional<Survey> survey = fields.read("survey", node -> values.mapping(node, "survey"))
-                .flatMap(new SurveyReader(this::table, problems)::read);
+                .flatMap(new SurveyReader(file -> table(file, SourceText.MAX_BYTES), problems)::read);
         survey.ifPresent(trees -> {
             supports.addAll(trees.trunks());
             parameters.addAll(trees.parameters());
@@ -129,18 +129,19 @@ final class StudyReader {
         return survey.isPresent();
     }
 
-    private Optional<SurveyReader.Table> table(ScalarNode fileName) {
+    private Optional<SurveyReader.Table> table(ScalarNode fileName, int mostBytes) {
         Path path;
         try {
             path = folder.resolve(fileName.text()).normalize();
         } catch (InvalidPathException e) {
             problems.add(Problem.at(fileName.place(), "this cannot be the name of a file")
-                    .found(fileName.shown()));
+                    .found(fileName.shown())
+                    .mend("write the name as the folder shows it"));
             return Optional.empty();
         }
-        Optional<byte[]> bytes = ScenarioFile.readOrdinary(path, fileName.place(), problems);
+        Optional<byte[]> bytes = ScenarioFile.readOrdinary(path, fileName.place(), mostBytes, problems);
         bytes.ifPresent(digest::update);
-        return bytes.flatMap(content -> SourceText.decode(path.toString(), content, problems))
+        return bytes.flatMap(content -> SourceText.decode(path.toString(), content, mostBytes, problems))
                 .map(text -> new SurveyReader.Table(path.toString(), text));
     }
 

@@ -133,7 +133,8 @@ class AnyBytesTest {
         Files.write(giant, new byte[5 * 1024 * 1024]);
         assertEquals(
                 giant + ":1:1: this file is too large\n  found    5242880 bytes\n"
-                        + "  allowed  at most 4194304 bytes (4 MiB)\n\n1 problem\n",
+                        + "  allowed  at most 4194304 bytes (4 MiB)\n"
+                        + "  mend     check that this is the file you meant, and take out what is not needed\n\n1 problem\n",
                 Examples.refusal(ScenarioReader.read(giant)));
     }
 

@@ -167,6 +167,7 @@ class CageMistakesTest {
                         cage.yaml:21:26: a point of line of strand "hot" is not a list of 3 numbers
                           found    a list of 2
                           allowed  [x, y, z] in metres
+                          mend     add 1 number
                         """),
                 Arguments.of("line: [[0, 9.8, 2.8], [20, 9.8, 2.8]]", "line: [[0, 9.8, 2.8], [0, 9.8, 2.8]]", """
                         cage.yaml:21:25: strand "hot" has no length

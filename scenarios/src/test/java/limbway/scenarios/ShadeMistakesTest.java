@@ -70,6 +70,7 @@ class ShadeMistakesTest {
                         shade.yaml:10:65: shift of roof "shelter" is not a list of 2 numbers
                           found    "0.5"
                           allowed  [east, north] in metres
+                          mend     write them between [ and ], with commas between
                         """),
                 Arguments.of("height: 3.5, transmittance: 0.4", "height: 3.5, rise: 2, transmittance: 0.4", """
                         shade.yaml:12:77: rise of sail "awning" is not needed where the outline is given
@@ -88,6 +89,7 @@ class ShadeMistakesTest {
                         shade.yaml:10:27: roof "shelter" is over an unknown platform "mast"
                           found    "mast" is declared as pole, which is no platform
                           allowed  deck, sling
+                          mend     write the name of one of these, or give corners instead
                         """),
                 Arguments.of("outline: [[18, 3], [20, 3], [20, 6]]", "outline: [[28, 3], [30, 3], [30, 6]]", """
                         shade.yaml:12:29: sail "awning" lies wholly outside the outline of the ground
@@ -225,6 +227,7 @@ class ShadeMistakesTest {
                         shade.yaml:23:51: roof "shelter" is over an unknown platform "plane", in variant "other"
                           found    "plane" is declared as tree, which is no platform
                           allowed  deck, sling
+                          mend     write the name of one of these, or give corners instead
                         """));
     }
 }

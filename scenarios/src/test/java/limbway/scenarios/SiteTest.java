@@ -125,6 +125,23 @@ class SiteTest {
                           allowed  a name of the IANA time zone list, for example Asia/Kuching
                           mend     did you mean "Asia/Kuching"?
                         """),
+                Arguments.of("{latitude: 40.7, longitude: -74, time-zone: EST}", """
+                        yard.yaml:2:51: unknown time zone "EST"
+                          allowed  a name of the IANA time zone list, for example Asia/Kuching
+                          mend     write a name such as America/New_York, not an abbreviation
+                        """),
+                Arguments.of("{latitude: 1.5, longitude: 110.5, time-zone: Asia/Kuching, elevation: 9000}", """
+                        yard.yaml:2:77: elevation of site is outside what is plausible
+                          found    9000 m
+                          allowed  -450 m to 6000 m
+                          mend     did you mean 2743.2? (9000 ft)
+                        """),
+                Arguments.of("{latitude: 1.5, longitude: 110.5, time-zone: Asia/Kuching, elevation: 90000}", """
+                        yard.yaml:2:77: elevation of site is outside what is plausible
+                          found    90000 m
+                          allowed  -450 m to 6000 m
+                          mend     write the height above the sea in metres
+                        """),
                 Arguments.of("{latitude: 1.5, longitude: 110.5, time-zone: Asia/Kuching, elevation: 12 km}", """
                         yard.yaml:2:77: elevation of site is in another unit
                           found    "12 km"
@@ -157,23 +174,43 @@ class SiteTest {
                         yard.yaml:2:85: a mark of the horizon is outside what is plausible
                           found    380 degrees
                           allowed  0 degrees to 360 degrees
-                          mend     correct the number
+                          mend     count from 0 in the north over 90 in the east up to 360: did you mean 20?
+                        """),
+                Arguments.of(site + "[[-90, 3]]}", """
+                        yard.yaml:2:77: a mark of the horizon is outside what is plausible
+                          found    -90 degrees
+                          allowed  0 degrees to 360 degrees
+                          mend     count from 0 in the north over 90 in the east up to 360: did you mean 270?
+                        """),
+                Arguments.of(site + "[[3700, 3]]}", """
+                        yard.yaml:2:77: a mark of the horizon is outside what is plausible
+                          found    3700 degrees
+                          allowed  0 degrees to 360 degrees
+                          mend     count from 0 in the north over 90 in the east up to 360
                         """),
                 Arguments.of(site + "[[0, 95]]}", """
                         yard.yaml:2:80: a mark of the horizon is outside what is plausible
                           found    95 degrees
                           allowed  -10 degrees to 80 degrees
-                          mend     correct the number
+                          mend     write how high the land stands above the level, which is 0; straight overhead would be 90
                         """),
                 Arguments.of(site + "[[0], [90, 5]]}", """
                         yard.yaml:2:76: a mark of the horizon is not a list of 2 numbers
                           found    a list of 1
                           allowed  [azimuth, altitude] in degrees, azimuth 0 in the north and 90 in the east
+                          mend     add 1 number
                         """),
                 Arguments.of(site + "5}", """
                         yard.yaml:2:75: the horizon is not a list of marks
                           found    "5"
                           allowed  1 to 200 marks, for example [[0, 2], [90, 12], [180, 5]]
+                          mend     write them between [ and ], with commas between
+                        """),
+                Arguments.of(site + "[]}", """
+                        yard.yaml:2:75: the horizon is not a list of marks
+                          found    an empty list
+                          allowed  1 to 200 marks, for example [[0, 2], [90, 12], [180, 5]]
+                          mend     add 1 mark
                         """));
     }
 }

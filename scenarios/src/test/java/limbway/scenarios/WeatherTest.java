@@ -1,6 +1,7 @@
 package limbway.scenarios;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,11 +17,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import limbway.model.weather.HourlyWeather;
 import limbway.model.weather.MonthlyWeather;
+import limbway.scenarios.format.SourceText;
 import limbway.scenarios.survey.EpwText;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** The entry weather: means of months, or a file beside the scenario. */
 class WeatherTest {
@@ -114,6 +117,20 @@ class WeatherTest {
                         yard.yaml:20:24: monthly-max of weather is not a list of 12 numbers
                           found    a list of 11
                           allowed  twelve temperatures in °C, January first
+                          mend     add 1 number
+                        """),
+                Arguments.of("monthly-max: [30, ", "monthly-max: [30, 30, 31, ", """
+                        yard.yaml:20:24: monthly-max of weather is not a list of 12 numbers
+                          found    a list of 14
+                          allowed  twelve temperatures in °C, January first
+                          mend     take out 2 numbers
+                        """),
+                Arguments.of(
+                        " monthly-min: [23, 23, 23, 24, 24, 24, 23, 23, 23, 23, 23, 23],", " monthly-min: 23,", """
+                        yard.yaml:20:87: monthly-min of weather is not a list of 12 numbers
+                          found    "23"
+                          allowed  twelve temperatures in °C, January first
+                          mend     write them between [ and ], with commas between
                         """),
                 Arguments.of("monthly-max: [30, ", "monthly-max: [86, ", """
                         yard.yaml:20:25: monthly-max of weather is outside what is plausible
@@ -210,6 +227,38 @@ class WeatherTest {
     }
 
     @Test
+    void aFileWithSeveralRecordsAnHourIsToldAsSuchThoughItIsLarge() throws IOException {
+        String text = EpwText.sound().with(8, 3, "4").text();
+        String hours = text.substring(text.indexOf("2023,"));
+        Files.writeString(folder.resolve("w.epw"), text + hours.repeat(4));
+        assertTrue(Files.size(folder.resolve("w.epw")) > SourceText.MAX_BYTES);
+        assertEquals("""
+                FOLDER/w.epw:8:16: this weather file is not hourly
+                  found    4 records per hour
+                  allowed  1 record per hour, because the model counts sun and heat by the hour
+                  mend     take the means of each hour, or the hourly file of the same station
+
+                1 problem
+                """, Examples.refusal(reading("weather: {epw: w.epw}")).replace(folder.toString(), "FOLDER"));
+    }
+
+    @Test
+    void aGiantFileIsRefused() throws IOException {
+        try (RandomAccessFile file =
+                new RandomAccessFile(folder.resolve("w.epw").toFile(), "rw")) {
+            file.setLength(SourceText.MAX_WEATHER_BYTES + 1);
+        }
+        assertEquals("""
+                FOLDER/w.epw:1:1: this file is too large
+                  found    33554433 bytes
+                  allowed  at most 33554432 bytes (32 MiB)
+                  mend     check that this is the file you meant, and take out what is not needed
+
+                1 problem
+                """, Examples.refusal(reading("weather: {epw: w.epw}")).replace(folder.toString(), "FOLDER"));
+    }
+
+    @Test
     void aMissingFileIsTold() {
         assertEquals("""
                 yard.yaml:20:16: there is no such file
@@ -256,6 +305,7 @@ class WeatherTest {
                         FOLDER/w.epw:1:48: time zone of the weather file cannot be read
                           found    ""
                           allowed  a number from -14 to 14
+                          mend     write the number alone, with a point before decimals
                         """),
                 of(text -> text.with(50, 7, "99.9"), """
                         FOLDER/w.epw:50:19: dry bulb temperature is missing in 1 of 8760 hours

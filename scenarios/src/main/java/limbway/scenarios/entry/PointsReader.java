@@ -50,7 +50,8 @@ final class PointsReader {
             problems.add(Problem.at(node.place(), what + " is not a list of " + kind.noun() + "s")
                     .found(node.shown())
                     .allowed(kind.least() + " to " + MOST_POINTS + " " + kind.noun() + "s, for example "
-                            + kind.example()));
+                            + kind.example())
+                    .mend(Values.countMend(node, kind.least(), MOST_POINTS, kind.noun())));
             return Optional.empty();
         }
         List<double[]> points = new ArrayList<>();

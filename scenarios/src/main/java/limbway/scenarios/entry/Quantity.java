@@ -247,14 +247,11 @@ public enum Quantity {
         return inOwnUnit(number.value(), number.unit()).filter(this::allows).map(Wording::number);
     }
 
-    /**
-     * Guesses which unit somebody had in mind who wrote a number out of range.
-     *
-     * @param value the number
-     * @return a question, or empty if no slip of the unit makes the number usual
-     */
-    public Optional<String> likelySlip(double value) {
-        for (String slip : SLIPS.getOrDefault(unit, new String[0])) {
+    /** A question for the unit that somebody had in mind, or empty if no slip of the unit makes the number usual. */
+    private Optional<String> likelySlip(double value) {
+        // no site lies so low that millimetres could be meant
+        String[] slips = this == SITE_ELEVATION ? new String[] {"ft"} : SLIPS.getOrDefault(unit, new String[0]);
+        for (String slip : slips) {
             double meant = inOwnUnit(value, slip).orElseThrow();
             if (meant >= usualLeast && meant <= usualMost && allows(meant)) {
                 return Optional.of(
@@ -262,6 +259,26 @@ public enum Quantity {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * How to mend a number that is out of range.
+     *
+     * @param value the number
+     * @return one sentence
+     */
+    public String mend(double value) {
+        return switch (this) {
+            case AZIMUTH, BEARING ->
+                "count from 0 in the north over 90 in the east up to 360"
+                        + (Math.abs(value) <= 720
+                                ? ": did you mean " + Wording.number(value - 360 * Math.floor(value / 360)) + "?"
+                                : "");
+            case ALTITUDE ->
+                "write how high the land stands above the level, which is 0; straight overhead would be 90";
+            case SITE_ELEVATION -> likelySlip(value).orElse("write the height above the sea in metres");
+            default -> likelySlip(value).orElse("correct the number");
+        };
     }
 
     private Optional<Double> inOwnUnit(double value, String written) {

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 import limbway.model.enclosure.Horizon;
 import limbway.model.enclosure.Site;
@@ -17,6 +18,9 @@ import limbway.scenarios.problem.Wording;
 
 /** Reads the entry {@code site}. */
 public final class SiteReader {
+
+    /** For example EST or AEST: what is near to it in letters is far away on the map. */
+    private static final Pattern ABBREVIATION = Pattern.compile("[A-Z]{3,4}");
 
     private final Problems problems;
 
@@ -104,10 +108,17 @@ public final class SiteReader {
                     if (zone.isEmpty()) {
                         problems.add(Problem.at(node.place(), "unknown time zone " + Wording.quote(name))
                                 .allowed("a name of the IANA time zone list, for example Asia/Kuching")
-                                .mend(problems.didYouMean(name, new TreeSet<>(ZoneId.getAvailableZoneIds()), "")));
+                                .mend(zoneMend(name)));
                     }
                     return zone;
                 }));
+    }
+
+    private String zoneMend(String name) {
+        String names = "write a name such as America/New_York, not an abbreviation";
+        return ABBREVIATION.matcher(name).matches()
+                ? names
+                : problems.didYouMean(name, new TreeSet<>(ZoneId.getAvailableZoneIds()), names);
     }
 
     private static Optional<ZoneId> zone(String name) {

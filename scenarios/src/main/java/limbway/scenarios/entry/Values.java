@@ -81,7 +81,7 @@ public final class Values {
             problems.add(Problem.at(place, what + " is outside what is plausible")
                     .found(Wording.measure(number.value(), quantity.unit()))
                     .allowed(quantity.range())
-                    .mend(quantity.likelySlip(number.value()).orElse("correct the number")));
+                    .mend(quantity.mend(number.value())));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(number.value());
@@ -150,7 +150,8 @@ public final class Values {
             problems.add(Problem.at(
                             node.place(), what + " is not a list of " + counts(least, quantities.size()) + " numbers")
                     .found(node.shown())
-                    .allowed(example));
+                    .allowed(example)
+                    .mend(countMend(node, least, quantities.size(), "number")));
             return Optional.empty();
         }
         double[] values = new double[list.items().size()];
@@ -228,6 +229,16 @@ public final class Values {
                 .found(node.shown())
                 .allowed("keys and values, for example {key: value, other-key: value}"));
         return Optional.empty();
+    }
+
+    /** How to come to a list of the right length. */
+    static String countMend(Node node, int least, int most, String noun) {
+        if (!(node instanceof ListNode list)) {
+            return "write them between [ and ], with commas between";
+        }
+        int count = list.items().size();
+        int off = count < least ? least - count : count - most;
+        return (count < least ? "add " : "take out ") + off + " " + noun + (off == 1 ? "" : "s");
     }
 
     private static String counts(int least, int most) {

@@ -16,8 +16,11 @@ import limbway.scenarios.problem.Problems;
 /** Turns the bytes of a file into text, or says why they are none. */
 public final class SourceText {
 
-    /** Largest file that is read [bytes]: 4 MiB, some 40,000 supports. */
+    /** Largest scenario or table that is read [bytes]: 4 MiB, some 40,000 supports. */
     public static final int MAX_BYTES = 4 * 1024 * 1024;
+
+    /** Largest weather file that is read [bytes]: 32 MiB, far more than a year of hours needs. */
+    public static final int MAX_WEATHER_BYTES = 32 * 1024 * 1024;
 
     /** Longest line that is read [characters]; the YAML library takes long for longer ones. */
     private static final int LONGEST_LINE = 20_000;
@@ -31,12 +34,13 @@ public final class SourceText {
      *
      * @param file name for messages
      * @param bytes content of the file
+     * @param mostBytes the most that is read
      * @param problems where mistakes go
      * @return the text without a byte order mark, or empty if it is none
      */
-    public static Optional<String> decode(String file, byte[] bytes, Problems problems) {
-        if (bytes.length > MAX_BYTES) {
-            problems.add(tooLarge(file, bytes.length));
+    public static Optional<String> decode(String file, byte[] bytes, int mostBytes, Problems problems) {
+        if (bytes.length > mostBytes) {
+            problems.add(tooLarge(file, bytes.length, mostBytes));
             return Optional.empty();
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8
@@ -61,12 +65,14 @@ public final class SourceText {
      *
      * @param file its name
      * @param bytes its size
+     * @param mostBytes the most that is read
      * @return the problem
      */
-    public static Problem tooLarge(String file, long bytes) {
+    public static Problem tooLarge(String file, long bytes, int mostBytes) {
         return Problem.at(Place.startOf(file), "this file is too large")
                 .found(bytes + " bytes")
-                .allowed("at most " + MAX_BYTES + " bytes (4 MiB)");
+                .allowed("at most " + mostBytes + " bytes (" + mostBytes / (1024 * 1024) + " MiB)")
+                .mend("check that this is the file you meant, and take out what is not needed");
     }
 
     private static Optional<String> printable(String file, String text, Problems problems) {

@@ -101,7 +101,12 @@ final class ShadingBuilder {
                                 over.deck().shown() + " is declared as " + form.word() + ", which is no platform")
                         .orElse(""))
                 .allowed(known.isEmpty() ? "the name of a platform or hammock" : Wording.list(known))
-                .mend(problems.didYouMean(id, known, "")));
+                .mend(problems.didYouMean(
+                        id,
+                        known,
+                        known.isEmpty()
+                                ? "add the platform, or give corners instead"
+                                : "write the name of one of these, or give corners instead")));
         return false;
     }
 

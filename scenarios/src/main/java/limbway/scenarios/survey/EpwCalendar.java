@@ -15,7 +15,7 @@ final class EpwCalendar {
     static final int HOURS = HourlyWeather.HOURS;
 
     /** Any year without a 29th of February: the months of one file come from several years. */
-    private static final LocalDateTime START = LocalDateTime.of(2023, 1, 1, 0, 0);
+    static final LocalDateTime START = LocalDateTime.of(2023, 1, 1, 0, 0);
 
     private EpwCalendar() {}
 

@@ -46,9 +46,12 @@ final class EpwColumns {
                     || value.filter(number -> field.isMissing(text, number)).isPresent()) {
                 missing.set(i);
             } else if (value.isEmpty()) {
-                problems.add(Problem.at(lines.get(i).place(field.number()), field.word() + " is not a number")
-                        .found(Wording.quote(text))
-                        .allowed(field.range()));
+                problems.add(
+                        Problem.at(lines.get(i).place(field.number()), field.word() + " is not a number")
+                                .found(Wording.quote(text))
+                                .allowed(field.range())
+                                .mend(
+                                        "write the number alone, with a point before decimals; fill a gap from a station near by"));
                 sound = false;
             } else {
                 values[i] = value.get();

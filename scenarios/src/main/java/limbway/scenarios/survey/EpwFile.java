@@ -42,14 +42,16 @@ record EpwFile(EpwHeader header, HourlyWeather weather) {
             lines.add(line);
             if (line.count() != FIELDS) {
                 problems.add(Problem.at(line.start(), "this line does not have the fields of an hour")
-                        .found(line.count() + " fields")
-                        .allowed(FIELDS + " fields, with commas between"));
+                        .found(line.found())
+                        .allowed(FIELDS + " fields, with commas between")
+                        .mend(line.mend(FIELDS)));
                 sound = false;
             }
         }
         if (lines.isEmpty()) {
             problems.add(Problem.at(EpwLine.of(file, all.size(), "").start(), "this weather file holds no hours")
-                    .allowed(EpwCalendar.HOURS + " lines after the header"));
+                    .allowed(EpwCalendar.HOURS + " lines after the header")
+                    .mend("take the whole file"));
         }
         if (!sound || lines.isEmpty()) {
             return Optional.empty();
@@ -62,8 +64,9 @@ record EpwFile(EpwHeader header, HourlyWeather weather) {
         }
         Optional<Problem> night =
                 new EpwPlace(header.get(), problems).lightAtNight(columns.get().get(EpwField.GLOBAL), lines);
-        if (night.isPresent()) {
-            problems.add(night.get());
+        Optional<Problem> light = night.or(() -> new EpwLight(header.get(), lines, columns.get()).mistake());
+        if (light.isPresent()) {
+            problems.add(light.get());
             return Optional.empty();
         }
         return Optional.of(new EpwFile(header.get(), weather(file, header.get(), columns.get())));

@@ -60,18 +60,24 @@ record EpwHeader(EpwLine location, double latitudeDeg, double longitudeDeg, doub
                 return Optional.empty();
             }
         }
-        boolean hourly = isHourly(EpwLine.of(file, LINES, lines.get(LINES - 1)), problems);
         Optional<EpwHeader> header = location(EpwLine.of(file, 1, lines.get(0)), problems);
-        return hourly ? header : Optional.empty();
+        EpwLine periods = EpwLine.of(file, LINES, lines.get(LINES - 1));
+        // a whole file with semicolons is one mistake
+        return (header.isEmpty() && periods.hasSemicolons()) || !isHourly(periods, problems)
+                ? Optional.empty()
+                : header;
     }
 
     private static Optional<EpwHeader> location(EpwLine line, Problems problems) {
         if (line.count() != ELEVATION) {
             problems.add(Problem.at(line.start(), "the line LOCATION does not have its " + ELEVATION + " fields")
-                    .found(line.count() + " fields")
+                    .found(line.found())
                     .allowed(
                             "LOCATION, city, region, country, source, station, latitude, longitude, time zone, elevation")
-                    .mend("write a point before decimals, and names without commas"));
+                    .mend(
+                            line.hasSemicolons()
+                                    ? line.mend(ELEVATION)
+                                    : "write a point before decimals, and names without commas"));
             return Optional.empty();
         }
         List<Double> numbers = new ArrayList<>();
@@ -92,7 +98,8 @@ record EpwHeader(EpwLine location, double latitudeDeg, double longitudeDeg, doub
         if (value.isEmpty()) {
             problems.add(Problem.at(line.place(field), what + " of the weather file cannot be read")
                     .found(Wording.quote(line.field(field)))
-                    .allowed("a number from " + Wording.number(-most) + " to " + Wording.number(most)));
+                    .allowed("a number from " + Wording.number(-most) + " to " + Wording.number(most))
+                    .mend("write the number alone, with a point before decimals"));
         }
         return value;
     }

@@ -31,6 +31,29 @@ record EpwLine(String file, int number, List<String> fields) {
         return fields.size();
     }
 
+    /** Whether semicolons stand where commas should. */
+    boolean hasSemicolons() {
+        return fields.stream().anyMatch(field -> field.contains(";"));
+    }
+
+    /** What there is instead of the fields that should be there. */
+    String found() {
+        if (hasSemicolons()) {
+            return "semicolons between the fields";
+        }
+        return count() + (count() == 1 ? " field" : " fields");
+    }
+
+    /** How to come to as many fields as there should be. */
+    String mend(int due) {
+        if (hasSemicolons()) {
+            return "write points before decimals, then a comma for each semicolon; or save the file again with commas";
+        }
+        return count() < due
+                ? "look for a comma that is missing, or take the file again: the line may be cut short"
+                : "look for a comma too many, and write points before decimals";
+    }
+
     Place start() {
         return new Place(file, number, 1);
     }

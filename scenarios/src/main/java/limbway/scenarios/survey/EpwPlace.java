@@ -166,7 +166,7 @@ final class EpwPlace {
         return "latitude " + Wording.number(latitudeDeg) + ", longitude " + Wording.number(longitudeDeg);
     }
 
-    private static String utc(double hours) {
+    static String utc(double hours) {
         return "UTC" + (hours < 0 ? "" : "+") + Wording.number(hours);
     }
 }

@@ -39,7 +39,7 @@ public final class EpwText {
                     hour.getHour() + 1,
                     airC,
                     950 * high,
-                    700 * high,
+                    high > 0 ? 700.0 : 0.0,
                     250 * high,
                     1.5 + high));
         }
@@ -65,6 +65,37 @@ public final class EpwText {
             with(line, field, String.format(Locale.ROOT, "%.2f", change.applyAsDouble(value)));
         }
         return this;
+    }
+
+    /** The file with another field in every hour of a month. */
+    EpwText withMonth(int month, int field, String text) {
+        for (int line = 9; line <= lines.size(); line++) {
+            if (lines.get(line - 1).startsWith("2023," + month + ",")) {
+                with(line, field, text);
+            }
+        }
+        return this;
+    }
+
+    /** The file with one field written over another in every hour. */
+    EpwText copied(int from, int to) {
+        for (int line = 9; line <= lines.size(); line++) {
+            with(line, to, field(line, from));
+        }
+        return this;
+    }
+
+    /** The file with two fields swapped in every hour. */
+    EpwText swapped(int one, int other) {
+        for (int line = 9; line <= lines.size(); line++) {
+            String first = field(line, one);
+            with(line, one, field(line, other)).with(line, other, first);
+        }
+        return this;
+    }
+
+    private String field(int line, int field) {
+        return lines.get(line - 1).split(",", -1)[field - 1];
     }
 
     /** The file without some lines, the first and last included. */
