@@ -25,6 +25,24 @@ public record ShadeSettings(double glass, double hammock, double leafProjection,
     }
 
     /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException naming the value outside its range
+     */
+    public ShadeSettings {
+        require("glass", glass, glass >= 0 && glass < 1, "0 to below 1");
+        require("hammock", hammock, hammock >= 0 && hammock < 1, "0 to below 1");
+        require("leafProjection", leafProjection, leafProjection > 0 && leafProjection <= 1, "above 0 to 1");
+        require("bareShare", bareShare, bareShare >= 0 && bareShare <= 1, "0 to 1");
+    }
+
+    private static void require(String name, double value, boolean fits, String allowed) {
+        if (!fits) {
+            throw new IllegalArgumentException("shade settings: " + name + " = " + value + ", allowed " + allowed);
+        }
+    }
+
+    /**
      * All values with unit, range and source.
      *
      * @return one parameter for each component

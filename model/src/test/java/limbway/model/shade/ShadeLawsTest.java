@@ -247,4 +247,11 @@ class ShadeLawsTest {
             assertEquals(Shadows.light(whole, x, 0.01, up), light, 1e-12);
         }
     }
+
+    @Test
+    void sharesOutsideTheirRangeAreRefusedByName() {
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> new ShadeSettings(0.8, 1.3, 0.5, 0.4));
+        assertEquals("shade settings: hammock = 1.3, allowed 0 to below 1", refused.getMessage());
+    }
 }
