@@ -96,7 +96,7 @@ public final class FullYard {
                 List.of(new Animal("A", Pole.female(), 1), new Animal("B", Pole.juvenile(), 2)),
                 Optional.empty(),
                 EnergySettings.standard(),
-                ChoiceSharpness.standard());
+                ChoiceSharpness.GROUP.standard());
     }
 
     /** Level to y = 6, then rising to 1.5 m at the north edge, more in the west. */

@@ -77,7 +77,8 @@ public final class Pole {
     }
 
     public static Habitat habitat(Variant layout, List<Animal> animals) {
-        return new Habitat(layout, animals, Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard());
+        return new Habitat(
+                layout, animals, Optional.empty(), EnergySettings.standard(), ChoiceSharpness.GROUP.standard());
     }
 
     public static Habitat habitat() {

@@ -35,8 +35,8 @@ public final class Yard {
     }
 
     public static Measures measures(Variant layout, List<Animal> animals) {
-        Habitat habitat =
-                new Habitat(layout, animals, Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard());
+        Habitat habitat = new Habitat(
+                layout, animals, Optional.empty(), EnergySettings.standard(), ChoiceSharpness.GROUP.standard());
         return Measures.of(Experiment.run(habitat, SETTINGS, DaySettings.standard(), (done, total) -> {}), 1);
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Ground;
@@ -113,7 +114,7 @@ final class StudyReader {
         notes.addAll(weatherReader.notes());
         parameters.addAll(bodies.parameters());
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
-        Study study = new Study(title, climate, animals.orElseThrow(), base, variants);
+        Study study = new Study(title, climate, animals.orElseThrow(), base, variants, new TreeMap<>());
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
     }
 

@@ -54,7 +54,7 @@ class DozenFaultsExampleTest {
         Routes routes = new Routes(
                 graph,
                 MoveCosts.of(graph, body, EnergySettings.standard()).at(secondOfDay),
-                ChoiceSharpness.standard());
+                ChoiceSharpness.GROUP.standard());
         int start = graph.useHolds(graph.resourceNumber("nest-1"))[0];
         List<String> anyhow = new ArrayList<>();
         List<String> aloft = new ArrayList<>();

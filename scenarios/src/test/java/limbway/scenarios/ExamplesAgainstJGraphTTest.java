@@ -59,7 +59,7 @@ class ExamplesAgainstJGraphTTest {
 
     private static void compare(RouteGraph graph, Body body, int step, int first) {
         MoveCosts costs = MoveCosts.of(graph, body, EnergySettings.standard());
-        Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
+        Routes routes = new Routes(graph, costs, ChoiceSharpness.GROUP.standard());
         DijkstraReference dijkstra = new DijkstraReference(graph, costs);
         for (int r = first; r < graph.resources().size(); r += step) {
             int[] cheapest = dijkstra.cheapest(graph.useHolds(r));

@@ -28,8 +28,8 @@ class ForestExampleTest {
         int start = graph.useHolds(graph.resourceNumber("bank-north"))[0];
         List<String> cut = new ArrayList<>();
         for (Body body : study.bodies()) {
-            Routes routes =
-                    new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
+            Routes routes = new Routes(
+                    graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
             for (Resource resource : graph.resources()) {
                 if (routes.cheapestMilliJ(start, graph.resourceNumber(resource.id())) == ReverseTree.UNREACHABLE) {
                     cut.add(body.name() + " to " + resource.id());

@@ -33,7 +33,8 @@ class MoatAndCageExampleTest {
     }
 
     private static Routes routes(RouteGraph graph, Body body) {
-        return new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
+        return new Routes(
+                graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
     }
 
     @Test

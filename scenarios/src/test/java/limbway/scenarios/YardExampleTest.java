@@ -156,6 +156,7 @@ class YardExampleTest {
                 variant,
                 name -> RouteGraph.compile(
                         study.find(name).orElseThrow().enclosure(), GraphSettings.forBodies(study.bodies())));
-        return new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
+        return new Routes(
+                graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
     }
 }

@@ -27,7 +27,7 @@ public final class Yard {
     private final List<Resource> resources = new ArrayList<>();
     private final List<Feeding> feedings = new ArrayList<>();
     private final List<Animal> animals = new ArrayList<>();
-    private ChoiceSharpness sharpness = ChoiceSharpness.standard();
+    private ChoiceSharpness sharpness = ChoiceSharpness.GROUP.standard();
     private Optional<Climate> climate = Optional.empty();
 
     /** A yard of five animals, six masts, ropes all round and a diagonal, fifteen resources. */

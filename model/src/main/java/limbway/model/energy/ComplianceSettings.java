@@ -1,8 +1,7 @@
 package limbway.model.energy;
 
-import java.util.List;
-
 import limbway.model.parameter.Parameter;
+import limbway.model.parameter.ParameterGroup;
 import limbway.model.parameter.Standing;
 
 /**
@@ -14,48 +13,34 @@ import limbway.model.parameter.Standing;
  */
 public record ComplianceSettings(double loadShare, double efficiency, double transferM) {
 
-    /**
-     * The defaults.
-     *
-     * @return settings with every parameter at its default
-     */
-    public static ComplianceSettings standard() {
-        return new ComplianceSettings(0.5, 0.25, 1.0);
-    }
-
-    /**
-     * The settings as parameters.
-     *
-     * @return one parameter for each component
-     */
-    public List<Parameter> parameters() {
-        return List.of(
-                new Parameter(
-                        "compliance.load-share",
-                        "share of body weight taken over by the next support",
-                        "1",
-                        loadShare,
-                        0.3,
-                        1,
-                        Standing.ASSUMPTION,
-                        "half of the limbs have moved over; no measurement was found"),
-                new Parameter(
-                        "compliance.efficiency",
-                        "work of bending over the energy spent on it",
-                        "1",
-                        efficiency,
-                        0.20,
-                        0.25,
-                        Standing.UNVERIFIED,
-                        "muscle that shortens: Margaria 1968, doi 10.1007/BF00699624, as reported second-hand"),
-                new Parameter(
-                        "compliance.transfer",
-                        "path for each change of support while clambering",
-                        "m",
-                        transferM,
-                        0.5,
-                        2,
-                        Standing.ASSUMPTION,
-                        "about one reach; no measurement was found"));
-    }
+    /** What the numbers are. */
+    public static final ParameterGroup<ComplianceSettings> GROUP = ParameterGroup.of(
+            ComplianceSettings.class,
+            new Parameter(
+                    "compliance.load-share",
+                    "share of body weight taken over by the next support",
+                    "1",
+                    0.5,
+                    0.3,
+                    1,
+                    Standing.ASSUMPTION,
+                    "half of the limbs have moved over; no measurement was found"),
+            new Parameter(
+                    "compliance.efficiency",
+                    "work of bending over the energy spent on it",
+                    "1",
+                    0.25,
+                    0.20,
+                    0.25,
+                    Standing.UNVERIFIED,
+                    "muscle that shortens: Margaria 1968, doi 10.1007/BF00699624, as reported second-hand"),
+            new Parameter(
+                    "compliance.transfer",
+                    "path for each change of support while clambering",
+                    "m",
+                    1.0,
+                    0.5,
+                    2,
+                    Standing.ASSUMPTION,
+                    "about one reach; no measurement was found"));
 }

@@ -2,6 +2,7 @@ package limbway.model.energy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
@@ -37,9 +38,9 @@ public record EnergySettings(
                 2.0,
                 SwingCost.MULTIPLIER.value(),
                 1.6,
-                ComplianceSettings.standard(),
-                SwaySettings.standard(),
-                LeapSettings.standard());
+                ComplianceSettings.GROUP.standard(),
+                SwaySettings.GROUP.standard(),
+                LeapSettings.GROUP.standard());
     }
 
     /**
@@ -49,10 +50,30 @@ public record EnergySettings(
      */
     public List<Parameter> parameters() {
         List<Parameter> all = new ArrayList<>(multipliers());
-        all.addAll(compliance.parameters());
-        all.addAll(sway.parameters());
-        all.addAll(leap.parameters());
+        all.addAll(ComplianceSettings.GROUP.of(compliance));
+        all.addAll(SwaySettings.GROUP.of(sway));
+        all.addAll(LeapSettings.GROUP.of(leap));
         return all;
+    }
+
+    /**
+     * The same settings with some numbers changed.
+     *
+     * @param values new values by the names of parameters; names that are none of these are passed over
+     * @return a changed copy
+     */
+    public EnergySettings with(Map<String, Double> values) {
+        double[] used = multipliers().stream()
+                .mapToDouble(p -> values.getOrDefault(p.name(), p.value()))
+                .toArray();
+        return new EnergySettings(
+                used[0],
+                used[1],
+                used[2],
+                used[3],
+                ComplianceSettings.GROUP.with(compliance, values),
+                SwaySettings.GROUP.with(sway, values),
+                LeapSettings.GROUP.with(leap, values));
     }
 
     private List<Parameter> multipliers() {

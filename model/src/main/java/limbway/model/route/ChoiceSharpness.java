@@ -1,8 +1,7 @@
 package limbway.model.route;
 
-import java.util.List;
-
 import limbway.model.parameter.Parameter;
+import limbway.model.parameter.ParameterGroup;
 import limbway.model.parameter.Standing;
 
 /**
@@ -11,6 +10,19 @@ import limbway.model.parameter.Standing;
  * @param theta sharpness, 0 for a coin toss, larger for stricter; infinite for always the cheaper
  */
 public record ChoiceSharpness(double theta) {
+
+    /** What the number is. */
+    public static final ParameterGroup<ChoiceSharpness> GROUP = ParameterGroup.of(
+            ChoiceSharpness.class,
+            new Parameter(
+                    "choice.sharpness",
+                    "strictness of the choice between the way off the ground and the way over it",
+                    "1",
+                    22,
+                    5,
+                    100,
+                    Standing.ASSUMPTION,
+                    "a way dearer by a tenth is taken one time in ten: ln 9 / 0.10 = 22"));
 
     /**
      * Checks the range.
@@ -21,15 +33,6 @@ public record ChoiceSharpness(double theta) {
         if (!(theta >= 0)) {
             throw new IllegalArgumentException("choice sharpness: theta = " + theta + ", allowed 0 or more");
         }
-    }
-
-    /**
-     * The default: a way that is a tenth dearer is taken one time in ten.
-     *
-     * @return ln 9 / 0.1 rounded to 22
-     */
-    public static ChoiceSharpness standard() {
-        return new ChoiceSharpness(22);
     }
 
     /**
@@ -45,22 +48,5 @@ public record ChoiceSharpness(double theta) {
         }
         double relative = (double) (firstMilliJ - secondMilliJ) / Math.min(firstMilliJ, secondMilliJ);
         return 1 / (1 + StrictMath.exp(theta * relative));
-    }
-
-    /**
-     * The sharpness as a parameter.
-     *
-     * @return one parameter
-     */
-    public List<Parameter> parameters() {
-        return List.of(new Parameter(
-                "choice.sharpness",
-                "strictness of the choice between the way off the ground and the way over it",
-                "1",
-                theta,
-                5,
-                100,
-                Standing.ASSUMPTION,
-                "a way dearer by a tenth is taken one time in ten: ln 9 / 0.10 = 22"));
     }
 }

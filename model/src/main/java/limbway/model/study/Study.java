@@ -1,7 +1,10 @@
 package limbway.model.study;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 import limbway.model.body.Body;
 import limbway.model.weather.Weather;
@@ -14,14 +17,21 @@ import limbway.model.weather.Weather;
  * @param animals who lives there
  * @param base the layout as drawn
  * @param variants other layouts, as lists of changes to the base made them
+ * @param assumed values that the scenario sets, by the names of parameters
  */
 public record Study(
-        String title, Optional<Climate> climate, List<Animal> animals, Variant base, List<Variant> variants) {
+        String title,
+        Optional<Climate> climate,
+        List<Animal> animals,
+        Variant base,
+        List<Variant> variants,
+        SortedMap<String, Double> assumed) {
 
     /** Keeps copies of the lists. */
     public Study {
         animals = List.copyOf(animals);
         variants = List.copyOf(variants);
+        assumed = Collections.unmodifiableSortedMap(new TreeMap<>(assumed));
     }
 
     /**

@@ -59,7 +59,7 @@ class BallisticsTest {
     @Test
     @Tag("published")
     void theWidestGapSeenIsLeapedWithADropOfTwoAndAQuarter() {
-        var leap = new LeapCost(LeapSettings.standard());
+        var leap = new LeapCost(LeapSettings.GROUP.standard());
         assertInstanceOf(Crossing.Refused.class, leap.across(GIBBON, 9, 0, RIGID));
         // the closed form gives 2.253 m
         assertInstanceOf(Crossing.Refused.class, leap.across(GIBBON, 9, -2.25, RIGID));

@@ -12,7 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 @Tag("derived")
 class ComplianceCostTest {
 
-    private final ComplianceCost cost = new ComplianceCost(ComplianceSettings.standard());
+    private final ComplianceCost cost = new ComplianceCost(ComplianceSettings.GROUP.standard());
 
     /** (0.5 40 g)² / (2 k 0.25) worked by an independent script: 384.68, 76.94 and 15.39 J. */
     @ParameterizedTest
@@ -36,7 +36,7 @@ class ComplianceCostTest {
     void refusesASupportWithoutStiffness() {
         var thrown = assertThrows(IllegalArgumentException.class, () -> cost.transferJ(40, 0));
         assertEquals("compliance: stiffnessNPerM = 0.0, allowed above 0", thrown.getMessage());
-        assertTrue(ComplianceSettings.standard().parameters().stream()
+        assertTrue(ComplianceSettings.GROUP.of(ComplianceSettings.GROUP.standard()).stream()
                 .allMatch(p -> p.name().startsWith("compliance.")));
     }
 }

@@ -13,7 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 class LeapCostTest {
 
     private static final double RIGID = Double.POSITIVE_INFINITY;
-    private final LeapCost cost = new LeapCost(LeapSettings.standard());
+    private final LeapCost cost = new LeapCost(LeapSettings.GROUP.standard());
 
     /**
      * Coward and Halsey 2014 (abstract): 141.6 ml of oxygen a metre for jumps of 1.8 m on firm ground, 20.1 J a ml, so
@@ -23,8 +23,8 @@ class LeapCostTest {
     @Tag("published")
     void aHumanJumpStaysBelowWhatWasMeasuredGross() {
         double speedMPerS = Ballistics.speedAtAngleMPerS(1.8, 0, 45);
-        double netJ =
-                LeapCost.kineticJ(70, speedMPerS) / LeapSettings.standard().efficiency();
+        double netJ = LeapCost.kineticJ(70, speedMPerS)
+                / LeapSettings.GROUP.standard().efficiency();
         double grossJ = 141.6 * 1.8 * 20.1;
         assertEquals(4413.0, netJ, 0.05);
         assertEquals(5123.1, grossJ, 0.05);
@@ -91,7 +91,7 @@ class LeapCostTest {
     @Test
     @Tag("derived")
     void aDropIsBrakedLikeADescent() {
-        var drop = new DropCost(LeapSettings.standard());
+        var drop = new DropCost(LeapSettings.GROUP.standard());
         var possible = assertInstanceOf(Crossing.Possible.class, drop.down(15, 1.5));
         assertEquals(183.875, possible.energyJ(), 5e-4);
         assertEquals(0.5531, possible.seconds(), 5e-5);

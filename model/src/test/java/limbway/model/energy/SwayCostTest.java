@@ -12,7 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 @Tag("derived")
 class SwayCostTest {
 
-    private final SwayCost cost = new SwayCost(SwaySettings.standard());
+    private final SwayCost cost = new SwayCost(SwaySettings.GROUP.standard());
 
     /** Amplitude n/N in the n-th of N swings, each losing 4 pi zeta of its energy, added one by one. */
     @ParameterizedTest

@@ -68,7 +68,8 @@ class GroundReasonsTest {
 
     private static Routes routes(Enclosure enclosure) {
         RouteGraph graph = RouteGraph.compile(enclosure, GraphSettings.forBodies(List.of(FEMALE)));
-        return new Routes(graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.standard());
+        return new Routes(
+                graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
     }
 
     private static GroundReason missing(Enclosure enclosure) {
@@ -172,7 +173,7 @@ class GroundReasonsTest {
                 food("f", 9, 0, "right"));
         Routes routes = routes(frame);
         Search.Reached ways =
-                assertInstanceOf(Search.Reached.class, PairWays.find(routes, ChoiceSharpness.standard(), 0, 1));
+                assertInstanceOf(Search.Reached.class, PairWays.find(routes, ChoiceSharpness.GROUP.standard(), 0, 1));
         GroundReason.Dearer dearer =
                 assertInstanceOf(GroundReason.Dearer.class, new GroundReasons(frame, routes).of(0, 1, ways));
         assertEquals(14, dearer.offGround().lengthM(), ROUNDING_M);

@@ -25,10 +25,10 @@ class PairWaysTest {
         Scene scene =
                 Scene.yard(12, 12).rock("wall", 4, -1, 6, 13).food("a", 1, 2, 0).food("b", 11, 2, 0);
         RouteGraph graph = RouteGraph.compile(scene.build(), GraphSettings.forBodies(List.of(body)));
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
+        Routes routes = new Routes(
+                graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         assertEquals(
                 new Search.Unreachable("no support, platform or ground leads this adult female from a to b"),
-                PairWays.find(routes, ChoiceSharpness.standard(), 0, 1));
+                PairWays.find(routes, ChoiceSharpness.GROUP.standard(), 0, 1));
     }
 }

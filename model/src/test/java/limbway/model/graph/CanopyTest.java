@@ -123,8 +123,8 @@ class CanopyTest {
 
     private static Search search(Enclosure enclosure) {
         RouteGraph graph = RouteGraph.compile(enclosure, GraphSettings.forBodies(List.of(FEMALE)));
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.standard());
+        Routes routes = new Routes(
+                graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         return routes.find(graph.useHolds(0)[0], 1);
     }
 

@@ -106,8 +106,8 @@ class DecksTest {
 
     private static Search search(Scene scene) {
         RouteGraph graph = RouteGraph.compile(scene.build(), GraphSettings.forBodies(List.of(FEMALE)));
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.standard());
+        Routes routes = new Routes(
+                graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         return routes.find(graph.useHolds(1)[0], 0);
     }
 }

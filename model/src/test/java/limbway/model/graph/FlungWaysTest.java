@@ -41,8 +41,8 @@ class FlungWaysTest {
 
     private static Search search(Enclosure enclosure, Body body) {
         RouteGraph graph = RouteGraph.compile(enclosure, GraphSettings.forBodies(List.of(body)));
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
+        Routes routes = new Routes(
+                graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         return routes.find(graph.useHolds(0)[0], 1);
     }
 
@@ -88,9 +88,9 @@ class FlungWaysTest {
         double expectedJ = SwayCost.energyJ(
                 150,
                 3 - female.gapReachM(),
-                SwaySettings.standard().cycles(),
-                SwaySettings.standard().damping(),
-                SwaySettings.standard().efficiency());
+                SwaySettings.GROUP.standard().cycles(),
+                SwaySettings.GROUP.standard().damping(),
+                SwaySettings.GROUP.standard().efficiency());
         // the swing is at its cheapest at the top, so nothing else is done on the way; gaps are kept in single
         // precision
         assertEquals(expectedJ, way.energy().part(LocomotorMode.SWAY) / 1000.0, 0.01);

@@ -70,8 +70,8 @@ class PanelWaysTest {
 
     private static Search search(Enclosure enclosure, Body body) {
         RouteGraph graph = RouteGraph.compile(enclosure, GraphSettings.forBodies(List.of(body)));
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
+        Routes routes = new Routes(
+                graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         return routes.find(graph.useHolds(0)[0], 1);
     }
 

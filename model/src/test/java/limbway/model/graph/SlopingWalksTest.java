@@ -299,7 +299,7 @@ class SlopingWalksTest {
         Asked(RouteGraph graph) {
             this.graph = graph;
             this.routes = new Routes(
-                    graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.standard());
+                    graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         }
 
         int milliJ(int from, int to) {

@@ -83,8 +83,8 @@ class BreakEvenTest {
                 .resource("to", ResourceKind.FOOD, end, "mast-2")
                 .build();
         RouteGraph graph = RouteGraph.compile(enclosure, GraphSettings.forBodies(List.of(body)));
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.standard());
+        Routes routes = new Routes(
+                graph, MoveCosts.of(graph, body, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         return (Search.Reached) routes.find(graph.useHolds(0)[0], 1);
     }
 }

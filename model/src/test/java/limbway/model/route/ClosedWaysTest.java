@@ -78,7 +78,7 @@ class ClosedWaysTest {
     private static int[][] costs(Enclosure enclosure, Body body, int secondOfDay) {
         RouteGraph graph = RouteGraph.compile(enclosure, GraphSettings.forBodies(List.of(body)));
         MoveCosts costs = MoveCosts.of(graph, body, EnergySettings.standard()).at(secondOfDay);
-        Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
+        Routes routes = new Routes(graph, costs, ChoiceSharpness.GROUP.standard());
         int n = graph.resources().size();
         int[][] least = new int[n * n][2];
         for (int i = 0; i < n * n; i++) {

@@ -167,8 +167,8 @@ class LawsTest {
 
     private static Costs costs(Enclosure enclosure, GraphSettings settings) {
         RouteGraph graph = RouteGraph.compile(enclosure, settings);
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.standard());
+        Routes routes = new Routes(
+                graph, MoveCosts.of(graph, FEMALE, EnergySettings.standard()), ChoiceSharpness.GROUP.standard());
         int n = graph.resources().size();
         List<Integer> cheapest = new ArrayList<>();
         List<Integer> offGround = new ArrayList<>();

@@ -44,7 +44,7 @@ class RoutesAgainstJGraphTTest {
         RouteGraph graph = RouteGraph.compile(RandomEnclosure.of(seed), GraphSettings.forBodies(BODIES));
         Body body = BODIES.get(seed % BODIES.size());
         MoveCosts costs = MoveCosts.of(graph, body, EnergySettings.standard());
-        Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
+        Routes routes = new Routes(graph, costs, ChoiceSharpness.GROUP.standard());
         DijkstraReference dijkstra = new DijkstraReference(graph, costs);
         for (int r = 0; r < graph.resources().size(); r++) {
             int[] reference = dijkstra.cheapest(graph.useHolds(r));
@@ -65,7 +65,7 @@ class RoutesAgainstJGraphTTest {
         RouteGraph graph = RouteGraph.compile(FurnishedEnclosure.of(seed), GraphSettings.forBodies(List.of(body)));
         MoveCosts atNoon = MoveCosts.of(graph, body, EnergySettings.standard());
         MoveCosts costs = seed / BODIES.size() % 2 == 0 ? atNoon : atNoon.at(0);
-        Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
+        Routes routes = new Routes(graph, costs, ChoiceSharpness.GROUP.standard());
         DijkstraReference dijkstra = new DijkstraReference(graph, costs);
         int r = seed % graph.resources().size();
         int[] reference = dijkstra.cheapest(graph.useHolds(r));
@@ -82,7 +82,7 @@ class RoutesAgainstJGraphTTest {
     void aWayCostsWhatItsMovesCost(int seed) {
         RouteGraph graph = RouteGraph.compile(RandomEnclosure.of(seed), GraphSettings.forBodies(BODIES));
         MoveCosts costs = MoveCosts.of(graph, BODIES.get(seed % BODIES.size()), EnergySettings.standard());
-        Routes routes = new Routes(graph, costs, ChoiceSharpness.standard());
+        Routes routes = new Routes(graph, costs, ChoiceSharpness.GROUP.standard());
         for (int r = 0; r < graph.resources().size(); r++) {
             for (int hold = 0; hold < graph.holdCount(); hold += 7) {
                 if (routes.find(hold, r) instanceof Search.Reached reached) {

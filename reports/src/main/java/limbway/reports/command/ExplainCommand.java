@@ -95,7 +95,7 @@ final class ExplainCommand implements Callable<Integer> {
         if (fromNumber == toNumber) {
             throw Refusal.of("--from and --to are the same place", to, "two different places", "choose another");
         }
-        Search search = PairWays.find(routes, ChoiceSharpness.standard(), fromNumber, toNumber);
+        Search search = PairWays.find(routes, ChoiceSharpness.GROUP.standard(), fromNumber, toNumber);
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("scenario", question.fileName());
         root.put("layout", question.layout().name());

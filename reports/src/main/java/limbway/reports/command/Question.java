@@ -45,7 +45,11 @@ record Question(String fileName, Reading.Read read, Variant layout) {
 
     Habitat habitat(Variant other) {
         return new Habitat(
-                other, study().animals(), study().climate(), EnergySettings.standard(), ChoiceSharpness.standard());
+                other,
+                study().animals(),
+                study().climate(),
+                EnergySettings.standard(),
+                ChoiceSharpness.GROUP.standard());
     }
 
     private static Variant layout(Study study, String name) throws Refusal {

@@ -31,7 +31,7 @@ final class UsedParameters {
         }
         all.addAll(EnergySettings.standard().parameters());
         all.addAll(GraphSettings.forBodies(question.study().bodies()).parameters());
-        all.addAll(ChoiceSharpness.standard().parameters());
+        all.addAll(ChoiceSharpness.GROUP.of(ChoiceSharpness.GROUP.standard()));
         all.addAll(DaySettings.standard().parameters());
         if (question.study().climate().isPresent()) {
             all.addAll(ShadeSettings.standard().parameters());

@@ -151,7 +151,7 @@ final class LayoutSection {
         if (from < 0 || to < 0) {
             return in + "one of the two places does not exist.";
         }
-        if (!(PairWays.find(routes, ChoiceSharpness.standard(), from, to) instanceof Search.Reached ways)) {
+        if (!(PairWays.find(routes, ChoiceSharpness.GROUP.standard(), from, to) instanceof Search.Reached ways)) {
             return in + "there is no way at all.";
         }
         GroundReason reason =

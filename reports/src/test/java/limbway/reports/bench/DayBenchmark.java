@@ -87,7 +87,7 @@ public class DayBenchmark {
                         animal("E", "juvenile", 5)),
                 Optional.empty(),
                 EnergySettings.standard(),
-                ChoiceSharpness.standard());
+                ChoiceSharpness.GROUP.standard());
         for (Body body : habitat.bodies()) {
             habitat.passages(body);
         }

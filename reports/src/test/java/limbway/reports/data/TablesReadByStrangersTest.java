@@ -41,7 +41,11 @@ class TablesReadByStrangersTest {
     static void compile() {
         Study study = Yard.study();
         habitat = new Habitat(
-                study.base(), study.animals(), Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard());
+                study.base(),
+                study.animals(),
+                Optional.empty(),
+                EnergySettings.standard(),
+                ChoiceSharpness.GROUP.standard());
         graph = habitat.graph();
     }
 

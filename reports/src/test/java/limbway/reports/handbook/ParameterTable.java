@@ -57,7 +57,7 @@ final class ParameterTable {
         all.addAll(EnergySettings.standard().parameters());
         all.addAll(GraphSettings.forBodies(List.of(bodies.find("adult female").orElseThrow()))
                 .parameters());
-        all.addAll(ChoiceSharpness.standard().parameters());
+        all.addAll(ChoiceSharpness.GROUP.of(ChoiceSharpness.GROUP.standard()));
         all.addAll(DaySettings.standard().parameters());
         all.addAll(ShadeRule.standard().parameters());
         all.addAll(ShadeSettings.standard().parameters());

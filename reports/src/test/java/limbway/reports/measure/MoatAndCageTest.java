@@ -40,7 +40,7 @@ class MoatAndCageTest {
                         study.animals(),
                         Optional.empty(),
                         EnergySettings.standard(),
-                        ChoiceSharpness.standard()))
+                        ChoiceSharpness.GROUP.standard()))
                 .usable();
     }
 

@@ -22,7 +22,11 @@ class RoomTest {
         var study = Yard.study();
         for (Variant layout : study.layouts()) {
             Room room = Room.of(new Habitat(
-                    layout, study.animals(), Optional.empty(), EnergySettings.standard(), ChoiceSharpness.standard()));
+                    layout,
+                    study.animals(),
+                    Optional.empty(),
+                    EnergySettings.standard(),
+                    ChoiceSharpness.GROUP.standard()));
             room.usable().forEach((body, volume) -> {
                 String where = layout.name() + ", " + body + ": " + volume;
                 assertTrue(volume.standardErrorM3() < 0.001 * volume.m3(), where);

@@ -1,8 +1,7 @@
 package limbway.sim.animal;
 
-import java.util.List;
-
 import limbway.model.parameter.Parameter;
+import limbway.model.parameter.ParameterGroup;
 import limbway.model.parameter.Standing;
 
 /**
@@ -15,14 +14,46 @@ import limbway.model.parameter.Standing;
  */
 public record HeatNeedSettings(double troublesFromC, double greatestAtC, double responseMin, double weight) {
 
-    /**
-     * The usual values.
-     *
-     * @return settings of which none was measured on apes
-     */
-    public static HeatNeedSettings standard() {
-        return new HeatNeedSettings(29.5, 50, 20, 1);
-    }
+    /** What the numbers are. */
+    public static final ParameterGroup<HeatNeedSettings> GROUP = ParameterGroup.of(
+            HeatNeedSettings.class,
+            new Parameter(
+                    "need.heat-from",
+                    "operative temperature from which heat troubles an animal",
+                    "°C",
+                    29.5,
+                    25,
+                    36,
+                    Standing.ASSUMPTION,
+                    "the upper limit of 9 CFR 3.91(d) for the transport of primates; not specific to a species"),
+            new Parameter(
+                    "need.heat-greatest",
+                    "operative temperature at which heat troubles it most",
+                    "°C",
+                    50,
+                    40,
+                    60,
+                    Standing.ASSUMPTION,
+                    "no source; the dark pelage of chimpanzees in the sun reaches 60 °C within minutes (Kosheleff and"
+                            + " Anderson 2009)"),
+            new Parameter(
+                    "need.heat-response",
+                    "time in which an animal comes 63 % of the way to the heat of its place",
+                    "min",
+                    20,
+                    5,
+                    60,
+                    Standing.ASSUMPTION,
+                    "no source"),
+            new Parameter(
+                    "need.heat-weight",
+                    "how much heat counts",
+                    "1",
+                    1,
+                    0,
+                    2,
+                    Standing.ASSUMPTION,
+                    "no source; 0 switches it off"));
 
     /**
      * Checks the values.
@@ -50,51 +81,5 @@ public record HeatNeedSettings(double troublesFromC, double greatestAtC, double 
      */
     public double trouble(double operativeC) {
         return Math.min(1, Math.max(0, (operativeC - troublesFromC) / (greatestAtC - troublesFromC)));
-    }
-
-    /**
-     * All values with unit, range and source.
-     *
-     * @return one parameter for each component
-     */
-    public List<Parameter> parameters() {
-        return List.of(
-                new Parameter(
-                        "need.heat-from",
-                        "operative temperature from which heat troubles an animal",
-                        "°C",
-                        troublesFromC,
-                        25,
-                        36,
-                        Standing.ASSUMPTION,
-                        "the upper limit of 9 CFR 3.91(d) for the transport of primates; not specific to a species"),
-                new Parameter(
-                        "need.heat-greatest",
-                        "operative temperature at which heat troubles it most",
-                        "°C",
-                        greatestAtC,
-                        40,
-                        60,
-                        Standing.ASSUMPTION,
-                        "no source; the dark pelage of chimpanzees in the sun reaches 60 °C within minutes (Kosheleff and"
-                                + " Anderson 2009)"),
-                new Parameter(
-                        "need.heat-response",
-                        "time in which an animal comes 63 % of the way to the heat of its place",
-                        "min",
-                        responseMin,
-                        5,
-                        60,
-                        Standing.ASSUMPTION,
-                        "no source"),
-                new Parameter(
-                        "need.heat-weight",
-                        "how much heat counts",
-                        "1",
-                        weight,
-                        0,
-                        2,
-                        Standing.ASSUMPTION,
-                        "no source; 0 switches it off"));
     }
 }

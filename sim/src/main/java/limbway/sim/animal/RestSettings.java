@@ -1,8 +1,7 @@
 package limbway.sim.animal;
 
-import java.util.List;
-
 import limbway.model.parameter.Parameter;
+import limbway.model.parameter.ParameterGroup;
 import limbway.model.parameter.Standing;
 
 /**
@@ -17,66 +16,52 @@ import limbway.model.parameter.Standing;
 public record RestSettings(
         double longestMin, double shortestMin, double restedFatigue, double callingUrgency, double reliefElsewhere) {
 
-    /**
-     * The defaults.
-     *
-     * @return the group with every parameter at its default
-     */
-    public static RestSettings standard() {
-        return new RestSettings(90, 5, 0.15, 0.5, 0.5);
-    }
-
-    /**
-     * The group as parameters.
-     *
-     * @return one parameter for each component
-     */
-    public List<Parameter> parameters() {
-        return List.of(
-                new Parameter(
-                        "rest.longest",
-                        "longest rest before it considers again",
-                        "min",
-                        longestMin,
-                        30,
-                        180,
-                        Standing.ASSUMPTION,
-                        "no source"),
-                new Parameter(
-                        "rest.shortest",
-                        "shortest rest once it has sat down",
-                        "min",
-                        shortestMin,
-                        1,
-                        15,
-                        Standing.ASSUMPTION,
-                        "no source"),
-                new Parameter(
-                        "rest.rested-fatigue",
-                        "fatigue at which it has rested enough",
-                        "1",
-                        restedFatigue,
-                        0.05,
-                        0.4,
-                        Standing.ASSUMPTION,
-                        "no source"),
-                new Parameter(
-                        "rest.calling-urgency",
-                        "hunger or thirst at which it ends a rest",
-                        "1",
-                        callingUrgency,
-                        0.2,
-                        0.9,
-                        Standing.ASSUMPTION,
-                        "no source"),
-                new Parameter(
-                        "rest.relief-elsewhere",
-                        "speed of recovery where it just is, over that at a resting place",
-                        "1",
-                        reliefElsewhere,
-                        0.2,
-                        1,
-                        Standing.ASSUMPTION,
-                        "no source"));
-    }
+    /** What the numbers are. */
+    public static final ParameterGroup<RestSettings> GROUP = ParameterGroup.of(
+            RestSettings.class,
+            new Parameter(
+                    "rest.longest",
+                    "longest rest before it considers again",
+                    "min",
+                    90,
+                    30,
+                    180,
+                    Standing.ASSUMPTION,
+                    "no source"),
+            new Parameter(
+                    "rest.shortest",
+                    "shortest rest once it has sat down",
+                    "min",
+                    5,
+                    1,
+                    15,
+                    Standing.ASSUMPTION,
+                    "no source"),
+            new Parameter(
+                    "rest.rested-fatigue",
+                    "fatigue at which it has rested enough",
+                    "1",
+                    0.15,
+                    0.05,
+                    0.4,
+                    Standing.ASSUMPTION,
+                    "no source"),
+            new Parameter(
+                    "rest.calling-urgency",
+                    "hunger or thirst at which it ends a rest",
+                    "1",
+                    0.5,
+                    0.2,
+                    0.9,
+                    Standing.ASSUMPTION,
+                    "no source"),
+            new Parameter(
+                    "rest.relief-elsewhere",
+                    "speed of recovery where it just is, over that at a resting place",
+                    "1",
+                    0.5,
+                    0.2,
+                    1,
+                    Standing.ASSUMPTION,
+                    "no source"));
 }

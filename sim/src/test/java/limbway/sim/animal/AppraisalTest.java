@@ -1,5 +1,7 @@
 package limbway.sim.animal;
 
+import java.util.Map;
+
 import org.junit.jupiter.api.Test;
 
 import limbway.model.enclosure.ResourceKind;
@@ -30,7 +32,7 @@ class AppraisalTest {
             .at("hatch", ResourceKind.FOOD, 15, 10, 0, 1)
             .animal("A", "adult female", 1)
             .build();
-    private final DaySettings settings = DaySettings.standard().with(new ChoiceSettings(120, 1, 0, 0.02, 0.1));
+    private final DaySettings settings = DaySettings.standard().with(Map.of("choice.noise", 0.0));
     private final Stalls stalls = new Stalls(habitat.graph().resources());
     private final Nights nights = new Nights(habitat.graph().resources(), stalls);
     private final Ape ape = inItsNest();
@@ -47,7 +49,7 @@ class AppraisalTest {
                 body,
                 outlook,
                 needs,
-                new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.standard()),
+                new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.GROUP.standard()),
                 new Chance(1, 1),
                 4);
         built.arrive(NEST, passages.startAt(habitat.graph().useHolds(NEST)[0]));
@@ -188,11 +190,15 @@ class AppraisalTest {
         long tiredMs = Math.round(settings.needs().tiringMin() * 60_000);
         ape.needs().advance(tiredMs);
         ape.needs().drink(ape.needs().missingMl());
-        ChoiceSettings choosy = new ChoiceSettings(120, 0, 0, 0, 0.9);
-        HeatNeedSettings off = new HeatNeedSettings(29.5, 50, 20, 0);
-        DaySettings rarely = settings.with(choosy);
-        DaySettings without =
-                new DaySettings(rarely.needs(), rarely.choice(), rarely.intake(), rarely.rest(), off, rarely.night());
+        DaySettings without = settings.with(Map.of(
+                "choice.effort-weight",
+                0.0,
+                "choice.persistence",
+                0.0,
+                "choice.least-relief",
+                0.9,
+                "need.heat-weight",
+                0.0));
         Appraisal appraisal = new Appraisal(habitat.graph().resources(), without);
         assertEquals(Appraisal.HERE, appraisal.choose(ape, stalls, nights, tiredMs, tiredMs + EVENING_MS, 1));
     }

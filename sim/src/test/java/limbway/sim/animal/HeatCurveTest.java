@@ -19,7 +19,7 @@ class HeatCurveTest {
             new Warmth(2, STEP_MS, new float[] {29.5f, 29.5f, 50, 50, 29.5f, 29.5f, 29.5f, 29.5f});
 
     private static HeatCurve curve() {
-        return new HeatCurve(HOUR, HeatNeedSettings.standard());
+        return new HeatCurve(HOUR, HeatNeedSettings.GROUP.standard());
     }
 
     @Test
@@ -63,7 +63,7 @@ class HeatCurveTest {
 
     @Test
     void nothingCountsWithoutWeatherOrWithoutWeight() {
-        assertFalse(new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.standard()).counts());
+        assertFalse(new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.GROUP.standard()).counts());
         HeatNeedSettings off = new HeatNeedSettings(29.5, 50, 20, 0);
         assertEquals(0, new HeatCurve(HOUR, off).gain(0.8, 1, 0, 60 * MIN));
     }

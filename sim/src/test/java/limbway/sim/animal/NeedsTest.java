@@ -94,7 +94,7 @@ class NeedsTest {
                 body,
                 outlook,
                 fresh(),
-                new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.standard()),
+                new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.GROUP.standard()),
                 new limbway.sim.chance.Chance(1, 1),
                 resources);
     }

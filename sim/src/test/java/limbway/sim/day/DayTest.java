@@ -30,7 +30,8 @@ class DayTest {
 
     @Test
     void everyAnimalSettlesInANestBeforeSunsetOnEveryDay() {
-        Almanac almanac = new Almanac(habitat.layout().enclosure().site(), Runs.DATE, DAYS, NightSettings.standard());
+        Almanac almanac =
+                new Almanac(habitat.layout().enclosure().site(), Runs.DATE, DAYS, NightSettings.GROUP.standard());
         List<Stay> nights = journal.stays().stream()
                 .filter(stay -> stay.motive() == Motive.NIGHT)
                 .toList();

@@ -122,7 +122,7 @@ class HotDayTest {
 
     @Test
     void theSunlitRopeLosesToTheShadedGroundAtNoonOnlyIfTheScenarioSaysSo() {
-        HeatNeedSettings settings = HeatNeedSettings.standard();
+        HeatNeedSettings settings = HeatNeedSettings.GROUP.standard();
         Habitat habitat = built(yard().climate(new Climate(HOT, 300)));
         var body = Yard.body("adult female");
         Passages passages = habitat.passages(body).get(0);
