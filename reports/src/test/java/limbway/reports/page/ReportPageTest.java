@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -120,8 +121,13 @@ class ReportPageTest {
                 .map(feeding -> new Feeding(HOSTILE + feeding.resource(), feeding.at(), feeding.energyKj()))
                 .toList();
         Variant layout = new Variant(HOSTILE, HOSTILE, enclosure, feedings);
-        Study study =
-                new Study(HOSTILE, Optional.empty(), List.of(new Animal(HOSTILE, Pole.female(), 1)), layout, List.of());
+        Study study = new Study(
+                HOSTILE,
+                Optional.empty(),
+                List.of(new Animal(HOSTILE, Pole.female(), 1)),
+                layout,
+                List.of(),
+                new TreeMap<>());
         String page = ReportPage.html(Yard.report(study));
         assertFalse(page.contains("<script"));
         assertFalse(page.contains("\" onload"));
