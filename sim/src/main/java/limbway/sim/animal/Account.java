@@ -5,12 +5,35 @@ import limbway.model.route.Way;
 /** What one animal has taken in and spent on moves, kept apart from its needs so that the two can be compared. */
 public final class Account {
 
-    private final double startJ;
+    private double startJ;
+    private long startMs;
     private double eatenJ;
     private long movedMilliJ;
 
     Account(double startJ) {
         this.startJ = startJ;
+    }
+
+    /**
+     * Counts from now on.
+     *
+     * @param reserveJ reserve now, relative to being full [J]
+     * @param nowMs time [ms]
+     */
+    public void restart(double reserveJ, long nowMs) {
+        startJ = reserveJ;
+        startMs = nowMs;
+        eatenJ = 0;
+        movedMilliJ = 0;
+    }
+
+    /**
+     * Since when it counts.
+     *
+     * @return time [ms]
+     */
+    public long startMs() {
+        return startMs;
     }
 
     /**

@@ -1,9 +1,11 @@
 package limbway.sim.animal;
 
+import java.util.function.LongUnaryOperator;
 import limbway.model.study.Animal;
 import limbway.sim.chance.Chance;
 import limbway.sim.chance.Purpose;
 import limbway.sim.chance.Stream;
+import limbway.sim.habitat.Passages;
 
 /** One animal while it lives through a replication: where it is, what it needs, knows, holds and has used up. */
 public final class Ape {
@@ -12,6 +14,7 @@ public final class Ape {
     public static final int NONE = -1;
 
     private static final int DECISIONS_PER_DAY_BITS = 20;
+    private static final double HOUR_MS = 3_600_000;
 
     private final int number;
     private final Animal animal;
@@ -19,6 +22,8 @@ public final class Ape {
     private Outlook outlook;
     private final Needs needs;
     private final HeatCurve heatCurve;
+    private final Worth worth;
+    private final Company company;
     private final Account account;
     private final Stream placeChance;
     private final Stream wayChance;
@@ -31,6 +36,11 @@ public final class Ape {
     private int stall = NONE;
     private double heat;
     private long heatAtMs;
+    private long arrivedMs;
+    private final double[] hoursAt;
+    private double hoursOnAddedWays;
+    private final double[] nightDraw;
+    private int nightDrawnFor = NONE;
 
     /**
      * An animal at midnight before day 1, nowhere yet.
@@ -41,6 +51,8 @@ public final class Ape {
      * @param outlook what it expects of every passage
      * @param needs what it is short of
      * @param heatCurve how hot it is where
+     * @param worth what places are worth to it beyond needs
+     * @param company who is where, shared by the group
      * @param chance chance of the replication
      * @param resources number of resources
      */
@@ -51,6 +63,8 @@ public final class Ape {
             Outlook outlook,
             Needs needs,
             HeatCurve heatCurve,
+            Worth worth,
+            Company company,
             Chance chance,
             int resources) {
         this.number = number;
@@ -59,11 +73,15 @@ public final class Ape {
         this.outlook = outlook;
         this.needs = needs;
         this.heatCurve = heatCurve;
+        this.worth = worth;
+        this.company = company;
         this.account = new Account(-needs.missingJ());
         this.placeChance = chance.stream(animal.name(), Purpose.PLACE);
         this.wayChance = chance.stream(animal.name(), Purpose.WAY);
         this.believedJ = new double[resources];
         this.barredUntilMs = new long[resources];
+        this.hoursAt = new double[resources];
+        this.nightDraw = new double[resources];
     }
 
     /**
@@ -198,8 +216,71 @@ public final class Ape {
      * @param newStart number of the start at which it stands there
      */
     public void arrive(int newPlace, int newStart) {
+        if (newPlace != place) {
+            arrivedMs = needs.atMs();
+        }
         place = newPlace;
         start = newStart;
+        company.see(number, newStart);
+    }
+
+    /**
+     * Sets out for a place.
+     *
+     * @param passage number of the passage
+     * @param off true for the way off the ground
+     */
+    public void setOut(int passage, boolean off) {
+        hoursAt[place] += (needs.atMs() - arrivedMs) / HOUR_MS;
+        arrivedMs = needs.atMs();
+        Passages passages = outlook.passages();
+        hoursOnAddedWays += passages.ms(passage, off) * passages.addedShare(passage, off) / HOUR_MS;
+        company.see(number, passages.end(passage, off));
+    }
+
+    /**
+     * Who is where.
+     *
+     * @return shared by the group
+     */
+    public Company company() {
+        return company;
+    }
+
+    /**
+     * What places are worth to it beyond needs.
+     *
+     * @return shared by all animals with the same body
+     */
+    public Worth worth() {
+        return worth;
+    }
+
+    /** When it came to the place where it is, or left the one where it was last [ms]. */
+    long arrivedMs() {
+        return arrivedMs;
+    }
+
+    /** How long it has been at a place so far, all visits together [h]. */
+    double hoursAt(int resource) {
+        return hoursAt[resource] + (resource == place ? (needs.atMs() - arrivedMs) / HOUR_MS : 0);
+    }
+
+    /** How long it has moved over added supports so far [h]. */
+    double hoursOnAddedWays() {
+        return hoursOnAddedWays;
+    }
+
+    /** What draws it to a place for the night, the same all day. */
+    double drawnForNight(int day, int resource, LongUnaryOperator placeKeys) {
+        if (nightDrawnFor != day) {
+            nightDrawnFor = day;
+            long decision = ((long) day + 1 << DECISIONS_PER_DAY_BITS) - 1;
+            for (int r = 0; r < nightDraw.length; r++) {
+                nightDraw[r] = placeChance.gumbel(decision, placeKeys.applyAsLong(r));
+            }
+        }
+        return nightDraw[resource];
     }
 
     /**
@@ -223,7 +304,7 @@ public final class Ape {
      * @return true for the way off the ground
      */
     public boolean goesOffGround(int passage, long decision, long nowMs) {
-        return wayChance.uniform(decision) < outlook.offGroundShare(passage, nowMs);
+        return wayChance.uniform(decision) < outlook.offGroundShare(passage, nowMs, worth.strangeness(this, nowMs));
     }
 
     /**

@@ -5,12 +5,15 @@ import java.util.List;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
 import limbway.sim.chance.Name;
+import limbway.sim.habitat.KeepersHours;
+import limbway.sim.journal.Motive;
 
 /**
  * Weighs every place that an animal knows against its needs and chooses one.
  *
  * <p>A place is worth the relief it promises, more while the need presses (the square of the urgency), less the longer
- * and the dearer the way; staying counts a little extra. One draw for each place, keyed by the decision and the place's
+ * and the dearer the way; staying counts a little extra. Where the settings say so, comfort, company and what is familiar
+ * count too ({@link Worth}). One draw for each place, keyed by the decision and the place's
  * name, makes the choice a logit: layouts that share a place share its draw.
  */
 public final class Appraisal {
@@ -23,6 +26,7 @@ public final class Appraisal {
     private static final double LEAST_AMOUNT = 1;
 
     private final DaySettings settings;
+    private final KeepersHours hours;
     private final ResourceKind[] kinds;
     private final long[] keys;
     private final double recoveredShare;
@@ -34,10 +38,12 @@ public final class Appraisal {
      * Appraisal in one layout.
      *
      * @param resources the resources of the enclosure
+     * @param hours when places are shut
      * @param settings how places are weighed
      */
-    public Appraisal(List<Resource> resources, DaySettings settings) {
+    public Appraisal(List<Resource> resources, KeepersHours hours, DaySettings settings) {
         this.settings = settings;
+        this.hours = hours;
         kinds = resources.stream().map(Resource::kind).toArray(ResourceKind[]::new);
         keys = resources.stream().mapToLong(r -> Name.key(r.id())).toArray();
         longestRestMs = Math.round(settings.rest().longestMin() * 60_000);
@@ -72,14 +78,28 @@ public final class Appraisal {
         boolean enoughRest = restable > 0 && restable >= settings.choice().leastRelief();
 
         double heatHere = ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
+        Worth worth = ape.worth();
+        boolean more = worth.counts();
+        double comfortHere = worth.comfort(ape.place(), ape.start(), nowMs);
+        double settingHere = worth.setting(ape, ape.place(), ape.start(), nowMs);
+        double change = worth.change(ape, nowMs);
+        double strangeness = worth.strangeness(ape, nowMs);
+        double restElsewhere = gain(
+                settings.needs().fatigueWeight(), needs.fatigue(), recovered(needs.fatigue(), recoveredShareElsewhere));
 
         int best = HERE;
-        double bestWorth = Double.NEGATIVE_INFINITY;
+        double bestWorth = NOTHING;
         boolean atRestingPlace = false;
         int firstPassage = ape.outlook().passages().passage(ape.start(), 0);
         for (int place = 0; place < kinds.length; place++) {
-            double gain;
             boolean here = place == ape.place();
+            int end = here ? ape.start() : ape.outlook().likelyEnd(firstPassage + place);
+            if (end < 0) {
+                continue;
+            }
+            double setting = more ? worth.setting(ape, place, end, nowMs) : 0;
+            double gain;
+            double comfort = 0;
             switch (kinds[place]) {
                 case FOOD -> {
                     double relief = relief(
@@ -90,49 +110,92 @@ public final class Appraisal {
                 }
                 case WATER -> gain = drinkable > 0 ? thirstGain : NOTHING;
                 default -> {
-                    double heatGain = heatGain(ape, place, nowMs);
+                    double heatGain = here ? heatHere : heatGain(ape, place, nowMs);
                     double spared = heatGain - heatHere;
-                    boolean worthIt = enoughRest || here || (spared > 0 && spared >= leastHeatGain);
+                    comfort = worth.comfort(place, end, nowMs);
+                    double better = comfort + setting - comfortHere - settingHere + change;
+                    boolean worthIt = enoughRest
+                            || here
+                            || (spared > 0 && spared >= leastHeatGain)
+                            || (more && better >= leastHeatGain);
                     gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : NOTHING;
                 }
+            }
+            if (gain == NOTHING && more && !here && worth.isWithLeader(ape, end)) {
+                gain = restElsewhere;
             }
             // a place that brings some trouble may still be the least of evils
             if (gain == NOTHING || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
             }
-            double worth = gain * ape.outlook().nearness(firstPassage + place)
-                    - ape.outlook().toll(firstPassage + place, nowMs)
-                    + (here ? settings.choice().persistence() : 0)
+            double total = gain * ape.outlook().nearness(firstPassage + place)
+                    - ape.outlook().toll(firstPassage + place, nowMs, strangeness)
+                    + comfort
+                    + setting
+                    + (here ? settings.choice().persistence() : change)
                     + drawn(ape, decision, keys[place]);
             atRestingPlace |= here && kinds[place].isRestingPlace();
-            if (worth > bestWorth) {
-                bestWorth = worth;
+            if (total > bestWorth) {
+                bestWorth = total;
                 best = place;
             }
         }
-        if (atRestingPlace) {
+        if (atRestingPlace || (best != HERE && hours.isShut(ape.place(), nowMs))) {
             return best;
         }
-        double restHere = gain(
-                        settings.needs().fatigueWeight(),
-                        needs.fatigue(),
-                        recovered(needs.fatigue(), recoveredShareElsewhere))
-                + heatHere;
-        double worthHere = restHere + settings.choice().persistence() + drawn(ape, decision, HERE_KEY);
+        double worthHere = restElsewhere
+                + heatHere
+                + comfortHere
+                + settingHere
+                + settings.choice().persistence()
+                + drawn(ape, decision, HERE_KEY);
         return worthHere >= bestWorth ? HERE : best;
     }
 
     /**
-     * Whether an animal goes to a resting place more for the heat than for rest.
+     * Why an animal goes to a place, or stays there.
      *
      * @param ape the animal
-     * @param place resting place
+     * @param place number of a resource
      * @param nowMs time
-     * @return true if the heat that it is spared there counts for more than the fatigue
+     * @return what counts most
      */
-    public boolean restsForHeat(Ape ape, int place, long nowMs) {
+    public Motive motive(Ape ape, int place, long nowMs) {
+        Worth worth = ape.worth();
+        boolean here = place == ape.place();
+        int end = here
+                ? ape.start()
+                : ape.outlook().likelyEnd(ape.outlook().passages().passage(ape.start(), place));
+        boolean led = !here && worth.counts() && worth.isWithLeader(ape, end);
+        if (kinds[place] == ResourceKind.FOOD) {
+            boolean hungry = relief(
+                            ape.needs().hunger(),
+                            ape.believedJ(place) / ape.body().hungriestJ(),
+                            ape.body().hungriestJ())
+                    > 0;
+            return led && !hungry ? Motive.COMPANY : Motive.HUNGER;
+        }
+        if (kinds[place] == ResourceKind.WATER) {
+            double thirst = ape.needs().thirst();
+            return led && relief(thirst, thirst, ape.body().thirstiestMl()) == 0 ? Motive.COMPANY : Motive.THIRST;
+        }
+        double rest = restGain(ape.needs().fatigue());
         double heatHere = ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
-        return heatGain(ape, place, nowMs) - heatHere > restGain(ape.needs().fatigue());
+        double heat = here ? 0 : heatGain(ape, place, nowMs) - heatHere;
+        double better = here
+                ? 0
+                : worth.comfort(place, end, nowMs)
+                        + worth.setting(ape, place, end, nowMs)
+                        + worth.change(ape, nowMs)
+                        - worth.comfort(ape.place(), ape.start(), nowMs)
+                        - worth.setting(ape, ape.place(), ape.start(), nowMs);
+        if (heat > rest && heat >= better) {
+            return Motive.HEAT;
+        }
+        if (better > rest) {
+            return led ? Motive.COMPANY : Motive.COMFORT;
+        }
+        return Motive.FATIGUE;
     }
 
     private double restGain(double fatigue) {
@@ -148,9 +211,9 @@ public final class Appraisal {
         return end < 0 ? 0 : ape.heatCurve().gain(ape.heat(), end, nowMs, nowMs + longestRestMs);
     }
 
-    private static boolean canGo(Ape ape, Nights nights, int place, int passage, long nowMs, long lastLightMs) {
+    private boolean canGo(Ape ape, Nights nights, int place, int passage, long nowMs, long lastLightMs) {
         Outlook outlook = ape.outlook();
-        if (ape.barredUntilMs(place) > nowMs || !outlook.isOpen(passage)) {
+        if (hours.isShut(place, nowMs) || ape.barredUntilMs(place) > nowMs || !outlook.isOpen(passage)) {
             return false;
         }
         // for most of the day two trips of any length leave time to spare, and the nest need not be looked for

@@ -39,7 +39,8 @@ public final class Almanac {
             Daylight light = Daylight.of(site, date.plusDays(i));
             long midnightMs = i * DAY_MS;
             long early = Math.round(settings.wakeBeforeSunriseMin() * MS_PER_MIN);
-            long margin = Math.round(settings.settledBeforeSunsetMin() * MS_PER_MIN);
+            long margin = Math.round(
+                    (settings.settledBeforeSunsetMin() + settings.nestBuildingMin()) * MS_PER_MIN);
             sunsetMs[i] = midnightMs + millis(light.sunset());
             // never before midnight, so that a night belongs to two days and no more
             wakeMs[i] = midnightMs + Math.max(1, millis(light.sunrise()) - early);
@@ -72,7 +73,7 @@ public final class Almanac {
     }
 
     /**
-     * When animals must have reached their nests.
+     * When animals must have reached their nests, with time left to build before they have to be settled.
      *
      * @param day day of the run, from 1 to one past the last
      * @return time [ms]

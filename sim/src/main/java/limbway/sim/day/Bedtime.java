@@ -17,7 +17,8 @@ final class Bedtime {
         this.plan = plan;
         this.diary = diary;
         this.stalls = stalls;
-        this.nights = new Nights(plan.resources(), stalls);
+        this.nights = new Nights(
+                plan.resources(), stalls, plan.keepersHours(), plan.settings().choice());
     }
 
     /** Where each animal would sleep. */

@@ -18,6 +18,7 @@ import limbway.sim.journal.Trip;
 final class Conduct {
 
     private final RunPlan plan;
+    private final List<Ape> group;
     private final Diary diary;
     private final Larder larder;
     private final Stalls stalls;
@@ -25,8 +26,9 @@ final class Conduct {
     private final Bedtime bedtime;
     private final Bouts bouts;
 
-    Conduct(RunPlan plan, Diary diary, Larder larder, Stalls stalls, Recorder recorder) {
+    Conduct(RunPlan plan, List<Ape> group, Diary diary, Larder larder, Stalls stalls, Recorder recorder) {
         this.plan = plan;
+        this.group = group;
         this.diary = diary;
         this.larder = larder;
         this.stalls = stalls;
@@ -98,17 +100,8 @@ final class Conduct {
             stalls.leave(ape);
             bouts.restHere(ape);
         } else {
-            go(ape, place, motive(ape, place), decision);
+            go(ape, place, plan.appraisal().motive(ape, place, now), decision);
         }
-    }
-
-    private Motive motive(Ape ape, int place) {
-        return switch (plan.resources().get(place).kind()) {
-            case FOOD -> Motive.HUNGER;
-            case WATER -> Motive.THIRST;
-            case SHADE, NEST, RETREAT ->
-                plan.appraisal().restsForHeat(ape, place, diary.nowMs()) ? Motive.HEAT : Motive.FATIGUE;
-        };
     }
 
     private void go(Ape ape, int place, Motive motive, long decision) {
@@ -125,24 +118,53 @@ final class Conduct {
             return;
         }
         long now = diary.nowMs();
-        recorder.add(new Trip(
-                Almanac.day(now),
-                ape.number(),
-                now,
-                ape.place(),
-                place,
-                motive,
-                passages(ape).ways(passage),
-                way));
+        recorder.trip(ape, now, place, motive, passages(ape).ways(passage), way);
+        ape.setOut(passage, off);
         ape.account().move(way);
         ape.needs().spend(way.milliJ() / 1000.0);
         ape.needs().beActive();
         diary.doing(ape).travel(motive, place, end);
         diary.expect(ape, now + Math.max(1, passages(ape).ms(passage, off)), EventClass.ARRIVAL);
+        if (motive != Motive.NIGHT) {
+            rouseFollowers(ape);
+        }
+    }
+
+    /** Those who follow it and were with it see it go, and think again at the next moment. */
+    private void rouseFollowers(Ape leader) {
+        for (int follower : leader.company().followersOf(leader.number())) {
+            Ape other = group.get(follower);
+            if (diary.doing(other).canBeRoused() && leader.worth().notices(leader, follower)) {
+                diary.expect(other, diary.nowMs() + 1, EventClass.BOUT_END);
+            }
+        }
+    }
+
+    /** A place is shut: who is there and awake must go elsewhere. */
+    void shut(int resource) {
+        for (Ape ape : group) {
+            Doing doing = diary.doing(ape);
+            if (ape.place() == resource && doing.isStaying() && doing.motive() != Motive.NIGHT) {
+                ape.advance(diary.nowMs());
+                endStay(ape);
+                stalls.leave(ape);
+                decide(ape);
+            }
+        }
     }
 
     private void use(Ape ape, Motive motive) {
         see(ape);
+        long now = diary.nowMs();
+        if (plan.keepersHours().isShut(ape.place(), now)) {
+            ape.bar(ape.place(), plan.keepersHours().opensAtMs(ape.place(), now));
+            decide(ape);
+            return;
+        }
+        if (motive == Motive.COMPANY && !kind(ape.place()).isRestingPlace()) {
+            bouts.restHere(ape);
+            return;
+        }
         if (!stalls.take(ape, ape.place())) {
             refuse(ape, motive);
             return;
@@ -155,7 +177,7 @@ final class Conduct {
                 }
             }
             case THIRST -> bouts.drink(ape);
-            case FATIGUE, HEAT -> bouts.rest(ape, motive);
+            case FATIGUE, HEAT, COMFORT, COMPANY -> bouts.rest(ape, motive);
             case NIGHT -> bedtime.settle(ape);
         }
     }
@@ -168,9 +190,13 @@ final class Conduct {
     }
 
     private void see(Ape ape) {
-        if (plan.resources().get(ape.place()).kind() == ResourceKind.FOOD) {
+        if (kind(ape.place()) == ResourceKind.FOOD) {
             ape.believe(ape.place(), larder.leftJ(ape.place()));
         }
+    }
+
+    private ResourceKind kind(int resource) {
+        return plan.resources().get(resource).kind();
     }
 
     private void endStay(Ape ape) {

@@ -62,7 +62,16 @@ final class Doing {
 
     /** Whether news would make the animal think again: it rests by day, or waits. */
     boolean canBeRoused() {
-        return staying && (waiting || motive == Motive.FATIGUE || motive == Motive.HEAT);
+        return staying
+                && switch (motive) {
+                    case FATIGUE, HEAT, COMFORT, COMPANY -> true;
+                    case HUNGER, THIRST, NIGHT -> waiting;
+                };
+    }
+
+    /** Whether it is at a place and not on its way. */
+    boolean isStaying() {
+        return staying;
     }
 
     Motive motive() {

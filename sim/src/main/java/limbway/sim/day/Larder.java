@@ -1,6 +1,7 @@
 package limbway.sim.day;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import limbway.model.enclosure.Resource;
@@ -31,6 +32,12 @@ class Larder {
         leftJ[resource] -= joule;
         eatenJ[resource] += joule;
         return joule;
+    }
+
+    /** Counts from now on; what lies there counts as put out. */
+    void restart() {
+        System.arraycopy(leftJ, 0, deliveredJ, 0, leftJ.length);
+        Arrays.fill(eatenJ, 0);
     }
 
     double leftJ(int resource) {

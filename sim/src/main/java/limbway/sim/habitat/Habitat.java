@@ -187,7 +187,8 @@ public final class Habitat {
         List<Passages> found = new ArrayList<>();
         for (int stretch = 0; stretch < doorHours.count(); stretch++) {
             MoveCosts then = allOpen.costs().at(doorHours.startS(stretch));
-            found.add(new Passages(then == allOpen.costs() ? allOpen : new Routes(graph, then, sharpness)));
+            found.add(new Passages(
+                    then == allOpen.costs() ? allOpen : new Routes(graph, then, sharpness), layout.added()));
         }
         return List.copyOf(found);
     }
