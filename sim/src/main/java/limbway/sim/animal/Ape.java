@@ -1,6 +1,5 @@
 package limbway.sim.animal;
 
-import java.util.function.LongUnaryOperator;
 import limbway.model.study.Animal;
 import limbway.sim.chance.Chance;
 import limbway.sim.chance.Purpose;
@@ -40,6 +39,7 @@ public final class Ape {
     private final double[] hoursAt;
     private double hoursOnAddedWays;
     private final double[] nightDraw;
+    private final double[] weights;
     private int nightDrawnFor = NONE;
 
     /**
@@ -82,6 +82,7 @@ public final class Ape {
         this.barredUntilMs = new long[resources];
         this.hoursAt = new double[resources];
         this.nightDraw = new double[resources];
+        this.weights = new double[resources];
     }
 
     /**
@@ -256,6 +257,11 @@ public final class Ape {
         return worth;
     }
 
+    /** Room for what it weighs in a decision, one number for each resource. */
+    double[] weights() {
+        return weights;
+    }
+
     /** When it came to the place where it is, or left the one where it was last [ms]. */
     long arrivedMs() {
         return arrivedMs;
@@ -272,12 +278,12 @@ public final class Ape {
     }
 
     /** What draws it to a place for the night, the same all day. */
-    double drawnForNight(int day, int resource, LongUnaryOperator placeKeys) {
+    double drawnForNight(int day, int resource, Sites sites) {
         if (nightDrawnFor != day) {
             nightDrawnFor = day;
-            long decision = ((long) day + 1 << DECISIONS_PER_DAY_BITS) - 1;
+            long decision = ((day + 1L) << DECISIONS_PER_DAY_BITS) - 1;
             for (int r = 0; r < nightDraw.length; r++) {
-                nightDraw[r] = placeChance.gumbel(decision, placeKeys.applyAsLong(r));
+                nightDraw[r] = placeChance.gumbel(decision, sites.key(r));
             }
         }
         return nightDraw[resource];

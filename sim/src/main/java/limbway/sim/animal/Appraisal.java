@@ -14,7 +14,8 @@ import limbway.sim.journal.Motive;
  * <p>A place is worth the relief it promises, more while the need presses (the square of the urgency), less the longer
  * and the dearer the way; staying counts a little extra. Where the settings say so, comfort, company and what is familiar
  * count too ({@link Worth}). One draw for each place, keyed by the decision and the place's
- * name, makes the choice a logit: layouts that share a place share its draw.
+ * name, makes the choice a logit: layouts that share a place share its draw. Places of one kind on one platform share one
+ * draw, so that two bowls side by side draw no more than one ({@link Sites}); which of them it is to be is drawn after.
  */
 public final class Appraisal {
 
@@ -28,7 +29,7 @@ public final class Appraisal {
     private final DaySettings settings;
     private final KeepersHours hours;
     private final ResourceKind[] kinds;
-    private final long[] keys;
+    private final Sites sites;
     private final double recoveredShare;
     private final double recoveredShareElsewhere;
     private final long longestRestMs;
@@ -45,7 +46,7 @@ public final class Appraisal {
         this.settings = settings;
         this.hours = hours;
         kinds = resources.stream().map(Resource::kind).toArray(ResourceKind[]::new);
-        keys = resources.stream().mapToLong(r -> Name.key(r.id())).toArray();
+        sites = new Sites(resources);
         longestRestMs = Math.round(settings.rest().longestMin() * 60_000);
         leastHeatGain = gain(
                 settings.heat().weight(),
@@ -91,7 +92,9 @@ public final class Appraisal {
         double bestWorth = NOTHING;
         boolean atRestingPlace = false;
         int firstPassage = ape.outlook().passages().passage(ape.start(), 0);
+        double[] weights = ape.weights();
         for (int place = 0; place < kinds.length; place++) {
+            weights[place] = NOTHING;
             boolean here = place == ape.place();
             int end = here ? ape.start() : ape.outlook().likelyEnd(firstPassage + place);
             if (end < 0) {
@@ -132,8 +135,9 @@ public final class Appraisal {
                     - ape.outlook().toll(firstPassage + place, nowMs, strangeness)
                     + comfort
                     + setting
-                    + (here ? settings.choice().persistence() : change)
-                    + drawn(ape, decision, keys[place]);
+                    + (here ? settings.choice().persistence() : change);
+            weights[place] = total;
+            total += drawn(ape, decision, sites.key(place));
             atRestingPlace |= here && kinds[place].isRestingPlace();
             if (total > bestWorth) {
                 bestWorth = total;
@@ -141,7 +145,7 @@ public final class Appraisal {
             }
         }
         if (atRestingPlace || (best != HERE && hours.isShut(ape.place(), nowMs))) {
-            return best;
+            return amongNeighbours(ape, best, decision);
         }
         double worthHere = restElsewhere
                 + heatHere
@@ -149,7 +153,26 @@ public final class Appraisal {
                 + settingHere
                 + settings.choice().persistence()
                 + drawn(ape, decision, HERE_KEY);
-        return worthHere >= bestWorth ? HERE : best;
+        return worthHere >= bestWorth ? HERE : amongNeighbours(ape, best, decision);
+    }
+
+    /** Which of the places of one site it is to be, once the site has been chosen. */
+    private int amongNeighbours(Ape ape, int chosen, long decision) {
+        if (chosen == HERE || !sites.isShared(chosen)) {
+            return chosen;
+        }
+        int best = chosen;
+        double bestWorth = NOTHING;
+        for (int place = 0; place < kinds.length; place++) {
+            if (sites.areOne(place, chosen) && ape.weights()[place] > NOTHING) {
+                double total = ape.weights()[place] + drawn(ape, decision, sites.keyWithin(place));
+                if (total > bestWorth) {
+                    bestWorth = total;
+                    best = place;
+                }
+            }
+        }
+        return best;
     }
 
     /**

@@ -3,6 +3,7 @@ package limbway.sim.animal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+
 import limbway.model.study.Animal;
 import limbway.sim.habitat.PlaceCharacter;
 
@@ -47,9 +48,8 @@ public final class Company {
         followers = new int[count][];
         for (int i = 0; i < count; i++) {
             int leader = i;
-            followers[i] = IntStream.range(0, count)
-                    .filter(j -> followed[j] == leader)
-                    .toArray();
+            followers[i] =
+                    IntStream.range(0, count).filter(j -> followed[j] == leader).toArray();
         }
         start = IntStream.generate(() -> Ape.NONE).limit(count).toArray();
     }
@@ -101,9 +101,7 @@ public final class Company {
 
     boolean isLeaderNear(int animal, int at, PlaceCharacter character, double withinM) {
         int leader = followed[animal];
-        return leader != NOBODY
-                && start[leader] != Ape.NONE
-                && character.separationM(at, start[leader]) <= withinM;
+        return leader != NOBODY && start[leader] != Ape.NONE && character.separationM(at, start[leader]) <= withinM;
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.function.IntPredicate;
 
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
-import limbway.sim.chance.Name;
 import limbway.sim.habitat.KeepersHours;
 
 /**
@@ -24,7 +23,7 @@ public final class Nights {
 
     private final boolean[] restingPlace;
     private final boolean[] nest;
-    private final long[] keys;
+    private final Sites sites;
     private final Stalls stalls;
     private final KeepersHours hours;
     private final ChoiceSettings choice;
@@ -41,7 +40,7 @@ public final class Nights {
         this.stalls = stalls;
         this.hours = hours;
         this.choice = choice;
-        keys = resources.stream().mapToLong(r -> Name.key(r.id())).toArray();
+        sites = new Sites(resources);
         nest = new boolean[resources.size()];
         restingPlace = new boolean[resources.size()];
         for (int r = 0; r < restingPlace.length; r++) {
@@ -100,7 +99,7 @@ public final class Nights {
                 double worth = ape.worth().sleep(ape, r, end, nowMs)
                         - ape.outlook().toll(passage(ape, start, r), nowMs, strangeness)
                         + (ape.nest() == r ? choice.persistence() : 0)
-                        + choice.noise() * ape.drawnForNight(day, r, i -> keys[(int) i]);
+                        + choice.noise() * ape.drawnForNight(day, r, sites);
                 if (worth > bestWorth) {
                     bestWorth = worth;
                     best = r;
@@ -115,7 +114,8 @@ public final class Nights {
         double leastToll = Double.POSITIVE_INFINITY;
         for (int r = 0; r < restingPlace.length; r++) {
             if (suits.test(r) && isOpen(ape, start, r, nowMs)) {
-                double toll = ape.outlook().toll(passage(ape, start, r), nowMs, ape.worth().strangeness(ape, nowMs));
+                double toll = ape.outlook()
+                        .toll(passage(ape, start, r), nowMs, ape.worth().strangeness(ape, nowMs));
                 if (toll < leastToll) {
                     leastToll = toll;
                     best = r;
@@ -127,7 +127,8 @@ public final class Nights {
 
     private boolean isOpen(Ape ape, int start, int resource, long nowMs) {
         return !hours.isShut(resource, nowMs)
-                && ape.barredUntilMs(resource) <= nowMs && ape.outlook().isOpen(passage(ape, start, resource));
+                && ape.barredUntilMs(resource) <= nowMs
+                && ape.outlook().isOpen(passage(ape, start, resource));
     }
 
     private static int passage(Ape ape, int start, int resource) {

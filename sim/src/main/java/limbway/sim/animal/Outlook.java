@@ -114,9 +114,7 @@ public final class Outlook {
             return passages.ways(passage).offGroundShare();
         }
         return passages.offGroundShare(
-                passage,
-                extraJ(passage, true, nowMs, strangeness),
-                extraJ(passage, false, nowMs, strangeness));
+                passage, extraJ(passage, true, nowMs, strangeness), extraJ(passage, false, nowMs, strangeness));
     }
 
     private double extraJ(int passage, boolean off, long nowMs, double strangeness) {

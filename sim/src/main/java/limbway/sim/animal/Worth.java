@@ -119,8 +119,7 @@ public final class Worth {
      * @return true if the two are together and following counts for something
      */
     public boolean notices(Ape ape, int follower) {
-        return worth.following() > 0
-                && ape.company().areTogether(ape.number(), follower, scales.companyM(), character);
+        return worth.following() > 0 && ape.company().areTogether(ape.number(), follower, scales.companyM(), character);
     }
 
     /**

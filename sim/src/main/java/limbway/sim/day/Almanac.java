@@ -39,8 +39,7 @@ public final class Almanac {
             Daylight light = Daylight.of(site, date.plusDays(i));
             long midnightMs = i * DAY_MS;
             long early = Math.round(settings.wakeBeforeSunriseMin() * MS_PER_MIN);
-            long margin = Math.round(
-                    (settings.settledBeforeSunsetMin() + settings.nestBuildingMin()) * MS_PER_MIN);
+            long margin = Math.round((settings.settledBeforeSunsetMin() + settings.nestBuildingMin()) * MS_PER_MIN);
             sunsetMs[i] = midnightMs + millis(light.sunset());
             // never before midnight, so that a night belongs to two days and no more
             wakeMs[i] = midnightMs + Math.max(1, millis(light.sunrise()) - early);

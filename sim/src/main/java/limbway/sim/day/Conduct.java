@@ -1,5 +1,7 @@
 package limbway.sim.day;
 
+import java.util.List;
+
 import limbway.model.enclosure.ResourceKind;
 import limbway.model.route.Way;
 import limbway.sim.animal.Ape;
@@ -7,7 +9,6 @@ import limbway.sim.animal.Appraisal;
 import limbway.sim.animal.Stalls;
 import limbway.sim.habitat.Passages;
 import limbway.sim.journal.Motive;
-import limbway.sim.journal.Trip;
 
 /**
  * What animals do when an event of theirs comes up: decide, go, eat, drink, rest, wait, sleep.

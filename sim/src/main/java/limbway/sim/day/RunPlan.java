@@ -12,15 +12,15 @@ import limbway.model.enclosure.Resource;
 import limbway.model.graph.RouteGraph;
 import limbway.model.study.Animal;
 import limbway.sim.animal.Ape;
-import limbway.sim.animal.Company;
-import limbway.sim.animal.Worth;
 import limbway.sim.animal.Appraisal;
+import limbway.sim.animal.Company;
 import limbway.sim.animal.DaySettings;
 import limbway.sim.animal.HeatCurve;
 import limbway.sim.animal.Needs;
 import limbway.sim.animal.Outlook;
 import limbway.sim.animal.Physiology;
 import limbway.sim.animal.Resting;
+import limbway.sim.animal.Worth;
 import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.habitat.KeepersHours;
@@ -64,8 +64,7 @@ public final class RunPlan {
      * @param countedDays number of days that count, 1 or more
      * @param warmUpDays number of days that are lived before day 1, 0 or more
      */
-    public RunPlan(
-            Habitat habitat, DaySettings settings, LocalDate firstDay, int countedDays, int warmUpDays) {
+    public RunPlan(Habitat habitat, DaySettings settings, LocalDate firstDay, int countedDays, int warmUpDays) {
         this.habitat = habitat;
         this.settings = settings;
         this.warmUpDays = warmUpDays;
@@ -98,8 +97,7 @@ public final class RunPlan {
             Resource resource = resources().get(r);
             addedPlaces[r] = added.contains(resource.id()) || added.contains(resource.on());
         }
-        return new Worth(
-                habitat.character(), keepersHours(), settings, starts, body.gapReachM(), addedPlaces);
+        return new Worth(habitat.character(), keepersHours(), settings, starts, body.gapReachM(), addedPlaces);
     }
 
     KeepersHours keepersHours() {

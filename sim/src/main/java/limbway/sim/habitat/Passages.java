@@ -57,8 +57,10 @@ public final class Passages {
         for (int passage = 0; passage < ways.length; passage++) {
             if (routes.find(holds[passage / resources], passage % resources) instanceof Search.Reached reached) {
                 ways[passage] = reached;
-                offGround[passage] = reached.offGround().map(way -> leg(graph, way, added)).orElse(null);
-                overGround[passage] = reached.overGround().map(way -> leg(graph, way, added)).orElse(null);
+                offGround[passage] =
+                        reached.offGround().map(way -> leg(graph, way, added)).orElse(null);
+                overGround[passage] =
+                        reached.overGround().map(way -> leg(graph, way, added)).orElse(null);
             }
         }
     }

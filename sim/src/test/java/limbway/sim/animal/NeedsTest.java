@@ -15,7 +15,7 @@ class NeedsTest {
 
     private static final long HOUR_MS = 3_600_000;
 
-    private final DaySettings settings = DaySettings.standard();
+    private final DaySettings settings = DaySettings.standard().withoutWorth();
     private final Physiology body = Physiology.of(Yard.body("adult female"), 1.6, settings);
 
     private Needs fresh() {
@@ -86,8 +86,8 @@ class NeedsTest {
         var habitat = Yard.furnished().build();
         var animal = habitat.animals().get(1);
         int resources = habitat.graph().resources().size();
-        var outlook = new Outlook(
-                habitat.passages(animal.body()).get(0), SunlitWays.NOT_MINDED, resources, body, settings.choice());
+        var outlook =
+                new Outlook(habitat.passages(animal.body()).get(0), SunlitWays.NOT_MINDED, resources, body, settings);
         return new Ape(
                 1,
                 animal,
@@ -95,6 +95,8 @@ class NeedsTest {
                 outlook,
                 fresh(),
                 new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.GROUP.standard()),
+                new Worth(habitat.character(), habitat.keepersHours(), settings, 0, 1, new boolean[resources]),
+                new Company(habitat.animals()),
                 new limbway.sim.chance.Chance(1, 1),
                 resources);
     }

@@ -43,7 +43,8 @@ class SameChanceTest {
 
     @Test
     void eventsThatMeanNothingChangeNothing() {
-        RunPlan plan = new RunPlan(Yard.furnished().build(), DaySettings.standard(), Runs.DATE, DAYS);
+        RunPlan plan =
+                new RunPlan(Yard.furnished().build(), DaySettings.standard().withoutWorth(), Runs.DATE, DAYS);
         Replication replication = new Replication(plan, new Chance(SEED, 1), Audit.STRICT);
         int[] happened = {0};
         for (int i = 0; i < 5000; i++) {
