@@ -100,11 +100,11 @@ public final class Appraisal {
             if (gain == NOTHING || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
             }
-            double worth = gain * ape.outlook().nearness(firstPassage + place)
+            double worth = gain * ape.outlook().nearness(firstPassage + place) * ape.readiness(place)
                     - ape.outlook().toll(firstPassage + place, nowMs)
                     + (here ? settings.choice().persistence() : 0)
                     + drawn(ape, decision, keys[place]);
-            atRestingPlace |= here && kinds[place].isRestingPlace();
+            atRestingPlace |= here && kinds[place].isRestingPlace() && ape.queue() != place;
             if (worth > bestWorth) {
                 bestWorth = worth;
                 best = place;

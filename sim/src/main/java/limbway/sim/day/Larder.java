@@ -33,6 +33,12 @@ class Larder {
         return joule;
     }
 
+    /** Puts back what was taken in hand and not eaten. */
+    void putBack(int resource, double joule) {
+        leftJ[resource] += joule;
+        eatenJ[resource] -= joule;
+    }
+
     double leftJ(int resource) {
         return leftJ[resource];
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
+import limbway.sim.journal.Displacement;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Reserve;
 import limbway.sim.journal.Stay;
@@ -15,6 +16,7 @@ final class Recorder {
 
     private final List<Trip> trips = new ArrayList<>();
     private final List<Stay> stays = new ArrayList<>();
+    private final List<Displacement> displacements = new ArrayList<>();
 
     void add(Trip trip) {
         trips.add(trip);
@@ -24,9 +26,14 @@ final class Recorder {
         stays.add(stay);
     }
 
+    /** Displacements come in order of time; those of one moment in the order in which they happen. */
+    void add(Displacement displacement) {
+        displacements.add(displacement);
+    }
+
     Journal journal(int replication, List<Reserve> reserves, List<Stock> stocks) {
         trips.sort(Comparator.comparingLong(Trip::startMs).thenComparingInt(Trip::animal));
         stays.sort(Comparator.comparingLong(Stay::startMs).thenComparingInt(Stay::animal));
-        return new Journal(replication, trips, stays, reserves, stocks);
+        return new Journal(replication, trips, stays, reserves, stocks, displacements);
     }
 }
