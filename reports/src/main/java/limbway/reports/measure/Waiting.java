@@ -1,6 +1,7 @@
 package limbway.reports.measure;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import limbway.model.study.Animal;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.journal.Displacement;
 import limbway.sim.journal.Journal;
+import limbway.sim.journal.Stay;
 
 /**
  * How animals get in each other's way: time spent waiting for a stall, and stalls taken from one by another.
@@ -21,10 +23,7 @@ import limbway.sim.journal.Journal;
  * @param byPlace displacements at each place where there was one, in the order of the resources [1/day]
  */
 public record Waiting(
-        Interval minutesPerDay,
-        Interval displacementsPerDay,
-        List<OfAnimal> byAnimal,
-        Map<String, Interval> byPlace) {
+        Interval minutesPerDay, Interval displacementsPerDay, List<OfAnimal> byAnimal, Map<String, Interval> byPlace) {
 
     private static final double MS_PER_MIN = 60_000;
 
@@ -41,7 +40,7 @@ public record Waiting(
     /** Keeps copies. */
     public Waiting {
         byAnimal = List.copyOf(byAnimal);
-        byPlace = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(byPlace));
+        byPlace = Collections.unmodifiableMap(new LinkedHashMap<>(byPlace));
     }
 
     /**
@@ -57,7 +56,7 @@ public record Waiting(
             int number = i;
             byAnimal.add(new OfAnimal(
                     animals.get(i).name(),
-                    perDay(outcome, journal -> waitedMin(journal, number)),
+                    perDay(outcome, journal -> waitedMin(journal, stay -> stay.animal() == number)),
                     perDay(outcome, journal -> count(journal, d -> d.winner() == number)),
                     perDay(outcome, journal -> count(journal, d -> d.loser() == number))));
         }
@@ -70,7 +69,7 @@ public record Waiting(
             }
         }
         return new Waiting(
-                perDay(outcome, journal -> waitedMin(journal) / animals.size()),
+                perDay(outcome, journal -> waitedMin(journal, stay -> true) / animals.size()),
                 perDay(outcome, journal -> journal.displacements().size()),
                 byAnimal,
                 byPlace);
@@ -84,17 +83,9 @@ public record Waiting(
         return Interval.of(values).orElseThrow();
     }
 
-    private static double waitedMin(Journal journal, int animal) {
+    private static double waitedMin(Journal journal, Predicate<Stay> whose) {
         long ms = journal.stays().stream()
-                .filter(stay -> stay.waiting() && stay.animal() == animal)
-                .mapToLong(stay -> stay.endMs() - stay.startMs())
-                .sum();
-        return ms / MS_PER_MIN;
-    }
-
-    private static double waitedMin(Journal journal) {
-        long ms = journal.stays().stream()
-                .filter(stay -> stay.waiting())
+                .filter(stay -> stay.waiting() && whose.test(stay))
                 .mapToLong(stay -> stay.endMs() - stay.startMs())
                 .sum();
         return ms / MS_PER_MIN;

@@ -222,7 +222,8 @@ class CommandsTest {
         for (String name : List.of("report.html", "run.json", "run-times.json", "data/datapackage.json")) {
             assertTrue(Files.size(out.resolve(name)) > 0, name);
         }
-        for (String table : List.of("trips", "stays", "reserves", "stocks", "measures", "ground_use")) {
+        for (String table :
+                List.of("trips", "stays", "reserves", "stocks", "displacements", "measures", "ground_use")) {
             assertTrue(
                     Files.readAllLines(out.resolve("data").resolve(table + ".csv"))
                                     .size()
