@@ -219,11 +219,11 @@ class CommandsTest {
         Answer answer = run("report", "--json", file);
         assertEquals(0, answer.code(), answer.err());
         Path out = folder.resolve("report");
-        for (String name : List.of("report.html", "run.json", "run-times.json", "data/datapackage.json", "data/displacements.csv")) {
+        for (String name : List.of(
+                "report.html", "run.json", "run-times.json", "data/datapackage.json", "data/displacements.csv")) {
             assertTrue(Files.size(out.resolve(name)) > 0, name);
         }
-        for (String table :
-                List.of("trips", "stays", "reserves", "stocks", "measures", "ground_use")) {
+        for (String table : List.of("trips", "stays", "reserves", "stocks", "measures", "ground_use")) {
             assertTrue(
                     Files.readAllLines(out.resolve("data").resolve(table + ".csv"))
                                     .size()

@@ -141,6 +141,16 @@ class ContentionTest {
     }
 
     @Test
+    void eventsThatMeanNothingChangeNoContest() {
+        RunPlan plan = new RunPlan(habitat, settings, Runs.DATE, DAYS);
+        Replication disturbed = new Replication(plan, new Chance(5, 1), Audit.STRICT);
+        for (int i = 0; i < 5000; i++) {
+            disturbed.schedule.scheduleOnce((double) (i * 300_000L), 0, state -> {});
+        }
+        Runs.assertAlike(journal, disturbed.run(() -> false).orElseThrow());
+    }
+
+    @Test
     void underTheOrderOfRankNobodyDrivesAwayWhoIsAboveIt() {
         Map<String, Double> despotic = Map.of("company.contest-sharpness", 20.0, "company.hunger-in-contest", 0.0);
         Journal strict = lived(settings.with(despotic));
