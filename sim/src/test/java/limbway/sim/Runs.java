@@ -76,6 +76,7 @@ public final class Runs {
         assertAlike(expected.stays(), found.stays());
         assertAlike(expected.reserves(), found.reserves());
         assertAlike(expected.stocks(), found.stocks());
+        assertAlike(expected.displacements(), found.displacements());
     }
 
     private static String brief(Object entry) {

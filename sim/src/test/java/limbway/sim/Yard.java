@@ -102,7 +102,12 @@ public final class Yard {
 
     /** An animal with a body of the catalogue. */
     public Yard animal(String name, String body, int rank) {
-        animals.add(new Animal(name, body(body), rank));
+        return animal(new Animal(name, body(body), rank));
+    }
+
+    /** An animal. */
+    public Yard animal(Animal animal) {
+        animals.add(animal);
         return this;
     }
 

@@ -58,6 +58,8 @@ final class RunAnswer {
         measures.elevated().share().ifPresent(share -> elevated.putAll(Json.interval(share)));
         elevated.put("threshold_m", measures.elevated().thresholdM());
         object.put("time_elevated", elevated);
+        object.put("waiting_min_per_day", Json.interval(measures.waiting().minutesPerDay()));
+        object.put("displacements_per_day", Json.interval(measures.waiting().displacementsPerDay()));
     }
 
     private static Map<String, Object> each(Map<String, OffGroundShare> byName) {

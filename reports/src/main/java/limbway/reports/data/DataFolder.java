@@ -32,6 +32,7 @@ public final class DataFolder {
                 journal.stays(),
                 journal.reserves(),
                 journal.stocks(),
+                journal.displacements(),
                 computed.measures(),
                 computed.groundUse());
         tables(

@@ -14,6 +14,7 @@ import limbway.sim.experiment.Outcome;
  * @param groundUse pairs of resources between which a body used the ground, most metres first
  * @param groundTotals pairs of resources between which the ground was used, all animals together, most metres first
  * @param energy accounts of the animals
+ * @param waiting how animals get in each other's way
  */
 public record Measures(
         Outcome outcome,
@@ -22,7 +23,8 @@ public record Measures(
         List<HeightBand> heights,
         List<PairUse> groundUse,
         List<PairTotal> groundTotals,
-        List<AnimalEnergy> energy) {
+        List<AnimalEnergy> energy,
+        Waiting waiting) {
 
     /** Keeps copies of the lists. */
     public Measures {
@@ -51,7 +53,8 @@ public record Measures(
                 HeightBand.of(outcome),
                 GroundUse.of(outcome),
                 PairTotal.of(outcome),
-                AnimalEnergy.of(outcome));
+                AnimalEnergy.of(outcome),
+                Waiting.of(outcome));
     }
 
     /**

@@ -32,6 +32,7 @@ public final class ReportPage {
         contents(html, report);
         GroundSection.write(html, report);
         DaySections.write(html, report);
+        CompanySection.write(html, report);
         LayoutSection.write(html, report);
         FindingsSection.write(html, report);
         TrustSections.write(html, report);
@@ -105,6 +106,7 @@ public final class ReportPage {
         html.link("hours", "Through the day");
         html.link("heights", "Heights used");
         html.link("energy", "Energy by part");
+        html.link("company", "Company at feeders");
         if (!report.others().isEmpty()) {
             html.link("layouts", "How the layouts compare");
         }

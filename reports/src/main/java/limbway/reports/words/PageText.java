@@ -35,6 +35,11 @@ public final class PageText {
     public static final String ENERGY =
             "Means a day. Resting energy is spent by the second whatever an animal does; moving comes on top.";
 
+    /** Above the table of waiting. */
+    public static final String COMPANY =
+            "An animal that finds all stalls of a place taken challenges one of those that hold them. Rank and need decide, with "
+                    + "chance; how strictly is assumed. Who does not win may wait for a stall.";
+
     /** Above the comparison of layouts. */
     public static final String LAYOUTS =
             "All layouts were run with the same seed, so the animals wake, hunger and choose under the same chance; "

@@ -97,6 +97,8 @@ final class Effect {
             Map.entry("intake.portion", "length of a bout of eating; turns at feeders"),
             Map.entry("intake.eating", "time at feeders; crowding there"),
             Map.entry("intake.drinking", "time at water; crowding there"),
+            Map.entry("company.contest-sharpness", "who waits, and who is driven from its meals"),
+            Map.entry("company.hunger-in-contest", "who is driven from its meals"),
             Map.entry("intake.barred", "waiting, and trips to other feeders"),
             Map.entry("rest.longest", "number of decisions by day"),
             Map.entry("rest.shortest", "number of decisions by day"),

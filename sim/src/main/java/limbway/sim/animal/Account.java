@@ -46,6 +46,15 @@ public final class Account {
     }
 
     /**
+     * Takes back what was booked and not eaten.
+     *
+     * @param joule energy [J]
+     */
+    public void putBack(double joule) {
+        eatenJ -= joule;
+    }
+
+    /**
      * Books a whole way when it is set out on.
      *
      * @param way the way

@@ -12,6 +12,8 @@ public final class Ape {
     /** No place: no nest of its own, no stall held. */
     public static final int NONE = -1;
 
+    static final long UNCOUNTED = Long.MIN_VALUE;
+
     private static final int DECISIONS_PER_DAY_BITS = 20;
     private static final double HOUR_MS = 3_600_000;
 
@@ -33,6 +35,10 @@ public final class Ape {
     private int start = NONE;
     private int nest = NONE;
     private int stall = NONE;
+    private long stallSinceMs;
+    private int queue = NONE;
+    private long queueSinceMs;
+    private double readiness = 1;
     private double heat;
     private long heatAtMs;
     private long arrivedMs;
@@ -211,6 +217,48 @@ public final class Ape {
     }
 
     /**
+     * The resource for a stall of which it waits.
+     *
+     * @return number of a resource, or {@link #NONE}
+     */
+    public int queue() {
+        return queue;
+    }
+
+    /**
+     * When it began to wait there.
+     *
+     * @return time [ms]
+     */
+    public long queueSinceMs() {
+        return queueSinceMs;
+    }
+
+    /**
+     * Expects to wait on where it waits.
+     *
+     * @param waitMs expected time [ms]
+     * @param patienceMs time that lowers the worth of a place by 63 % [ms]
+     */
+    public void expectWait(double waitMs, double patienceMs) {
+        readiness = StrictMath.exp(-waitMs / patienceMs);
+    }
+
+    /** Factor on the worth of a place for the time until a stall is had there; 1 where the animal does not wait. */
+    double readiness(int resource) {
+        return resource == queue ? readiness : 1;
+    }
+
+    /** Sleeps on the stall that it holds, if any: how long it holds it tells nothing of uses by day. */
+    public void sleepOnStall() {
+        stallSinceMs = UNCOUNTED;
+    }
+
+    long stallSinceMs() {
+        return stallSinceMs;
+    }
+
+    /**
      * Comes to a place.
      *
      * @param newPlace number of a resource
@@ -302,6 +350,15 @@ public final class Ape {
     }
 
     /**
+     * Its last decision.
+     *
+     * @return number of the decision, for the streams of chance
+     */
+    public long lastDecision() {
+        return decisions;
+    }
+
+    /**
      * Whether it takes the way off the ground.
      *
      * @param passage number of an open passage
@@ -357,5 +414,11 @@ public final class Ape {
 
     void takeStall(int resource) {
         stall = resource;
+        stallSinceMs = needs.atMs();
+    }
+
+    void takeQueue(int resource) {
+        queue = resource;
+        queueSinceMs = needs.atMs();
     }
 }

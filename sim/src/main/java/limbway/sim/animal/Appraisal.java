@@ -131,14 +131,14 @@ public final class Appraisal {
             if (gain == NOTHING || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
             }
-            double total = gain * ape.outlook().nearness(firstPassage + place)
+            double total = gain * ape.outlook().nearness(firstPassage + place) * ape.readiness(place)
                     - ape.outlook().toll(firstPassage + place, nowMs, strangeness)
                     + comfort
                     + setting
                     + (here ? settings.choice().persistence() : change);
             weights[place] = total;
             total += drawn(ape, decision, sites.key(place));
-            atRestingPlace |= here && kinds[place].isRestingPlace();
+            atRestingPlace |= here && kinds[place].isRestingPlace() && ape.queue() != place;
             if (total > bestWorth) {
                 bestWorth = total;
                 best = place;

@@ -75,6 +75,17 @@ public final class Needs {
     }
 
     /**
+     * Takes back what was booked as taken in and was not.
+     *
+     * @param joule energy [J]
+     * @param ml water [ml]
+     */
+    public void putBack(double joule, double ml) {
+        missingJ += joule;
+        missingMl += ml;
+    }
+
+    /**
      * Spends energy on moves.
      *
      * @param joule energy [J]

@@ -5,7 +5,9 @@ public enum Purpose {
     /** How much an animal is drawn to each place, beyond what its needs say. */
     PLACE("place"),
     /** Whether it takes the way off the ground. */
-    WAY("way");
+    WAY("way"),
+    /** Whether it drives another from its stall. */
+    CONTEST("contest");
 
     private final long key;
 

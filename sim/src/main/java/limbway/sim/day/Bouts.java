@@ -7,7 +7,7 @@ import limbway.sim.journal.Motive;
  * What animals do at a place by day, bout by bout: eat, drink, rest, wait.
  *
  * <p>Food and water are booked when they are taken in hand, at the start of the bout; the bout lasts as long as eating or
- * drinking them takes. Every bout ends at the latest when the animal must set out for its nest.
+ * drinking them takes; who is driven away puts the rest back. Every bout ends at the latest when the animal must set out for its nest.
  */
 final class Bouts {
 
@@ -17,8 +17,10 @@ final class Bouts {
     private final Diary diary;
     private final Larder larder;
     private final Bedtime bedtime;
+    private final Recorder recorder;
 
-    Bouts(RunPlan plan, Diary diary, Larder larder, Bedtime bedtime) {
+    Bouts(RunPlan plan, Diary diary, Larder larder, Bedtime bedtime, Recorder recorder) {
+        this.recorder = recorder;
         this.plan = plan;
         this.diary = diary;
         this.larder = larder;
@@ -63,15 +65,34 @@ final class Bouts {
         rest(ape, AT_RESTING_PLACE, motive);
     }
 
-    /** Rests where it is; if it was refused a stall there, it waits until it would ask again. */
+    /** Rests where it is. */
     void restHere(Ape ape) {
-        long askAgainMs = ape.barredUntilMs(ape.place());
-        if (askAgainMs > diary.nowMs()) {
-            ape.needs().rest(plan.settings().rest().reliefElsewhere());
-            diary.doing(ape).waitForStall(diary.nowMs());
-            last(ape, askAgainMs - diary.nowMs());
-        } else {
-            rest(ape, plan.settings().rest().reliefElsewhere(), Motive.FATIGUE);
+        rest(ape, plan.settings().rest().reliefElsewhere(), Motive.FATIGUE);
+    }
+
+    /** Waits in a queue until it is called, or has waited as long as it has patience for. */
+    void waitForStall(Ape ape, Motive motive) {
+        ape.needs().rest(plan.settings().rest().reliefElsewhere());
+        diary.doing(ape).waitForStall(motive, diary.nowMs());
+        last(ape, ape.queueSinceMs() + plan.settings().intake().barredMs() - diary.nowMs());
+    }
+
+    /** Stops before it is done: what it has not eaten yet lies at the place again. */
+    void breakOff(Ape ape) {
+        double joule = diary.doing(ape).uneatenJ(diary.nowMs());
+        larder.putBack(ape.place(), joule);
+        ape.account().putBack(joule);
+        ape.needs().putBack(joule, diary.doing(ape).undrunkMl(diary.nowMs()));
+        diary.doing(ape).stopShort(diary.nowMs());
+        endStay(ape);
+    }
+
+    /** Takes down the stay that ends now, if the animal stayed. */
+    void endStay(Ape ape) {
+        long now = diary.nowMs();
+        if (diary.doing(ape).endsStay(now)) {
+            int hold = ape.outlook().passages().hold(ape.start());
+            recorder.add(diary.doing(ape).record(ape.number(), ape.place(), hold, now));
         }
     }
 

@@ -40,6 +40,12 @@ class Larder {
         Arrays.fill(eatenJ, 0);
     }
 
+    /** Puts back what was taken in hand and not eaten. */
+    void putBack(int resource, double joule) {
+        leftJ[resource] += joule;
+        eatenJ[resource] -= joule;
+    }
+
     double leftJ(int resource) {
         return leftJ[resource];
     }

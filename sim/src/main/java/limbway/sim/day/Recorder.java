@@ -7,6 +7,7 @@ import java.util.List;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
 import limbway.sim.animal.Ape;
+import limbway.sim.journal.Displacement;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Motive;
 import limbway.sim.journal.Reserve;
@@ -21,6 +22,7 @@ final class Recorder {
     private final List<Stay> stays = new ArrayList<>();
     private final long fromMs;
     private final int daysBefore;
+    private final List<Displacement> displacements = new ArrayList<>();
 
     /** Takes down nothing that ended before a midnight. */
     Recorder(long fromMs) {
@@ -61,9 +63,22 @@ final class Recorder {
         }
     }
 
+    /** Displacements come in order of time; those of one moment in the order in which they happen. */
+    void add(Displacement displacement) {
+        if (displacement.timeMs() >= fromMs) {
+            displacements.add(new Displacement(
+                    displacement.day() - daysBefore,
+                    displacement.timeMs() - fromMs,
+                    displacement.resource(),
+                    displacement.winner(),
+                    displacement.loser(),
+                    displacement.motive()));
+        }
+    }
+
     Journal journal(int replication, List<Reserve> reserves, List<Stock> stocks) {
         trips.sort(Comparator.comparingLong(Trip::startMs).thenComparingInt(Trip::animal));
         stays.sort(Comparator.comparingLong(Stay::startMs).thenComparingInt(Stay::animal));
-        return new Journal(replication, trips, stays, reserves, stocks);
+        return new Journal(replication, trips, stays, reserves, stocks, displacements);
     }
 }

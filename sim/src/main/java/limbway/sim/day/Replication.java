@@ -8,6 +8,7 @@ import sim.engine.SimState;
 import sim.engine.Steppable;
 
 import limbway.sim.animal.Ape;
+import limbway.sim.animal.Contest;
 import limbway.sim.animal.Stalls;
 import limbway.sim.chance.Chance;
 import limbway.sim.journal.Journal;
@@ -57,7 +58,8 @@ public final class Replication extends SimState {
         Stalls stalls = new Stalls(plan.resources());
         new Bedding(plan.graph(), stalls).giveOut(group);
         doings = group.stream().map(ape -> new Doing()).toArray(Doing[]::new);
-        conduct = new Conduct(plan, group, new Clock(), larder, stalls, recorder);
+        Contest contest = new Contest(group, plan.resources(), plan.settings().company(), chance);
+        conduct = new Conduct(plan, group, new Clock(), larder, stalls, contest, recorder);
         ownEvents = group.stream().map(this::ownEvents).toArray(Steppable[][]::new);
     }
 

@@ -90,6 +90,20 @@ class AppraisalTest {
         assertEquals(NEAR, choice(NOON_MS + 1));
     }
 
+    /** Patience 120 min: a wait of 1 min leaves 99 % of the worth of the near water, one of 600 min 0.7 %. */
+    @Test
+    void whoWaitsStaysInTheQueueWhileTheWaitIsWorthIt() {
+        ape.needs().drink(-ape.body().thirstiestMl());
+        ape.arrive(NEAR, ape.outlook().passages().startAt(habitat.graph().useHolds(NEAR)[0]));
+        stalls.queue(ape, NEAR);
+        ape.expectWait(60_000, 120 * 60_000);
+        assertEquals(NEAR, choice(NOON_MS));
+        ape.expectWait(600 * 60_000, 120 * 60_000);
+        assertEquals(FAR, choice(NOON_MS));
+        stalls.quit(ape);
+        assertEquals(NEAR, choice(NOON_MS), "the wait counts only while it waits");
+    }
+
     @Test
     void foodIsGoneToOnlyWhereTheAnimalBelievesItLies() {
         ape.needs().spend(ape.body().hungriestJ());
