@@ -32,6 +32,7 @@ public final class ReportPage {
         contents(html, report);
         GroundSection.write(html, report);
         DaySections.write(html, report);
+        VisitorSection.write(html, report);
         LayoutSection.write(html, report);
         FindingsSection.write(html, report);
         TrustSections.write(html, report);
@@ -105,6 +106,9 @@ public final class ReportPage {
         html.link("hours", "Through the day");
         html.link("heights", "Heights used");
         html.link("energy", "Energy by part");
+        if (report.measures().visibility().isPresent()) {
+            html.link("visitors", "Seen by visitors");
+        }
         if (!report.others().isEmpty()) {
             html.link("layouts", "How the layouts compare");
         }

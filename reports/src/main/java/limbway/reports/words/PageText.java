@@ -35,6 +35,13 @@ public final class PageText {
     public static final String ENERGY =
             "Means a day. Resting energy is spent by the second whatever an animal does; moving comes on top.";
 
+    /** Above the table of what visitors see. */
+    public static final String VISITORS =
+            "Shares of the time in which visitors are at a viewpoint, asleep or awake. An animal counts as seen where the "
+                    + "straight line from the viewpoint to half a metre above its hold lets at least half of the light "
+                    + "through, with leaves as at midsummer; half of each trip counts at either end. Whether anybody would "
+                    + "find the animal among the leaves is not told.";
+
     /** Above the comparison of layouts. */
     public static final String LAYOUTS =
             "All layouts were run with the same seed, so the animals wake, hunger and choose under the same chance; "
