@@ -55,8 +55,6 @@ class VisibilityTableTest {
     @Test
     void withoutViewpointsThereIsNoTable() {
         Study study = Yard.study();
-        assertEquals(
-                Optional.empty(),
-                VisibilityTable.of(List.of(Yard.measures(study.base(), study.animals()))));
+        assertEquals(Optional.empty(), VisibilityTable.of(List.of(Yard.measures(study.base(), study.animals()))));
     }
 }
