@@ -11,6 +11,7 @@ import limbway.reports.measure.LayoutDifference;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGround;
 import limbway.reports.measure.OffGroundShare;
+import limbway.reports.measure.Visibility;
 import limbway.reports.page.Report;
 
 /** The machine-readable answer of a run. */
@@ -60,6 +61,29 @@ final class RunAnswer {
         object.put("time_elevated", elevated);
         object.put("waiting_min_per_day", Json.interval(measures.waiting().minutesPerDay()));
         object.put("displacements_per_day", Json.interval(measures.waiting().displacementsPerDay()));
+        measures.visibility().ifPresent(visible -> object.put("visible", visible(visible)));
+    }
+
+    private static Map<String, Object> visible(Visibility visible) {
+        Map<String, Object> object = seen(visible.overall());
+        Map<String, Object> byBody = new LinkedHashMap<>();
+        visible.byBody().forEach((name, seen) -> byBody.put(name, seen(seen)));
+        Map<String, Object> byAnimal = new LinkedHashMap<>();
+        visible.byAnimal().forEach((name, seen) -> byAnimal.put(name, seen(seen)));
+        object.put("by_body", byBody);
+        object.put("by_animal", byAnimal);
+        return object;
+    }
+
+    private static Map<String, Object> seen(Visibility.Seen seen) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("overall", seen.fromAny().map(Json::interval).orElse(null));
+        object.put("out_of_sight", seen.outOfSight().map(Json::interval).orElse(null));
+        object.put("at_retreat", seen.atRetreat().map(Json::interval).orElse(null));
+        Map<String, Object> byViewpoint = new LinkedHashMap<>();
+        seen.fromViewpoint().forEach((name, share) -> byViewpoint.put(name, Json.interval(share)));
+        object.put("by_viewpoint", byViewpoint);
+        return object;
     }
 
     private static Map<String, Object> each(Map<String, OffGroundShare> byName) {

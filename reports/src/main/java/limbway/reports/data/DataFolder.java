@@ -27,14 +27,15 @@ public final class DataFolder {
         layouts.addAll(others);
         JournalTables journal = new JournalTables(measures.outcome());
         MeasureTables computed = new MeasureTables(layouts);
-        List<CsvTable> tables = List.of(
+        List<CsvTable> tables = new ArrayList<>(List.of(
                 journal.trips(),
                 journal.stays(),
                 journal.reserves(),
                 journal.stocks(),
                 journal.displacements(),
                 computed.measures(),
-                computed.groundUse());
+                computed.groundUse()));
+        VisibilityTable.of(layouts).ifPresent(tables::add);
         tables(
                 folder,
                 "limbway-run",

@@ -1,6 +1,7 @@
 package limbway.reports.measure;
 
 import java.util.List;
+import java.util.Optional;
 
 import limbway.sim.experiment.Outcome;
 
@@ -15,6 +16,7 @@ import limbway.sim.experiment.Outcome;
  * @param groundTotals pairs of resources between which the ground was used, all animals together, most metres first
  * @param energy accounts of the animals
  * @param waiting how animals get in each other's way
+ * @param visibility how much visitors see of them; empty where there are no viewpoints
  */
 public record Measures(
         Outcome outcome,
@@ -24,7 +26,8 @@ public record Measures(
         List<PairUse> groundUse,
         List<PairTotal> groundTotals,
         List<AnimalEnergy> energy,
-        Waiting waiting) {
+        Waiting waiting,
+        Optional<Visibility> visibility) {
 
     /** Keeps copies of the lists. */
     public Measures {
@@ -54,7 +57,8 @@ public record Measures(
                 GroundUse.of(outcome),
                 PairTotal.of(outcome),
                 AnimalEnergy.of(outcome),
-                Waiting.of(outcome));
+                Waiting.of(outcome),
+                Visibility.of(outcome));
     }
 
     /**

@@ -33,6 +33,7 @@ public final class ReportPage {
         GroundSection.write(html, report);
         DaySections.write(html, report);
         CompanySection.write(html, report);
+        VisitorSection.write(html, report);
         LayoutSection.write(html, report);
         FindingsSection.write(html, report);
         TrustSections.write(html, report);
@@ -107,6 +108,9 @@ public final class ReportPage {
         html.link("heights", "Heights used");
         html.link("energy", "Energy by part");
         html.link("company", "Company at feeders");
+        if (report.measures().visibility().isPresent()) {
+            html.link("visitors", "Seen by visitors");
+        }
         if (!report.others().isEmpty()) {
             html.link("layouts", "How the layouts compare");
         }

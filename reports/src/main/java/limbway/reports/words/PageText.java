@@ -39,6 +39,12 @@ public final class PageText {
     public static final String COMPANY =
             "An animal that finds all stalls of a place taken challenges one of those that hold them. Rank and need decide, with "
                     + "chance; how strictly is assumed. Who does not win may wait for a stall.";
+    /** Above the table of what visitors see. */
+    public static final String VISITORS =
+            "Shares of the time in which visitors are at a viewpoint, asleep or awake. An animal counts as seen where the "
+                    + "straight line from the viewpoint to half a metre above its hold lets at least half of the light "
+                    + "through, with leaves as at midsummer; half of each trip counts at either end. Whether anybody would "
+                    + "find the animal among the leaves is not told.";
 
     /** Above the comparison of layouts. */
     public static final String LAYOUTS =

@@ -216,6 +216,18 @@ public final class KeepersHours {
     }
 
     /**
+     * When anything next changes.
+     *
+     * @param clockMs time [ms]
+     * @return a later time, at most a day later [ms]; between the two nothing of what is told here changes
+     */
+    public long changesAtMs(long clockMs) {
+        int stretch = stretch(clockMs);
+        long endMs = stretch + 1 < startS.length ? startS[stretch + 1] * SECOND_MS : DAY_MS;
+        return later(endMs, clockMs);
+    }
+
+    /**
      * Whether visitors look in.
      *
      * @param viewpoint number of a viewpoint
