@@ -77,7 +77,7 @@ class LivedModelTest {
     }
 
     private Screened screen(List<Factor> factors, int threads) {
-        return Screening.run(factors, 3, 1, threads, this::model, (done, total) -> {});
+        return Screening.run(factors, 2, 1, threads, this::model, (done, total) -> {});
     }
 
     private LivedModel model() {
