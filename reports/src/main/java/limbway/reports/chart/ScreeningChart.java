@@ -30,6 +30,7 @@ public final class ScreeningChart {
     private static final double ROOM = 1.12;
     private static final double MARK_PX = 5;
     private static final double MOST_AWAY_PX = 70;
+    private static final double WITHOUT_LEADER_PX = 10;
 
     private ScreeningChart() {}
 
@@ -140,7 +141,7 @@ public final class ScreeningChart {
                 y(plot, inside, 0.6 * most),
                 2,
                 small,
-                MOST_AWAY_PX);
+                WITHOUT_LEADER_PX);
     }
 
     private static void write(

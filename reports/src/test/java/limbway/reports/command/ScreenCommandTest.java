@@ -106,11 +106,11 @@ class ScreenCommandTest {
 
     @Test
     void aLayoutThatDoesNotExistIsRefused() {
-        Answer answer = screen("--against", "join");
+        Answer answer = screen("--against", "joind");
         assertEquals(2, answer.code());
         assertEquals("""
                         limbway: there is no layout to compare with of that name
-                          found    "join"
+                          found    "joind"
                           allowed  as drawn, joined
                           mend     did you mean "joined"?
                         """, answer.err());
