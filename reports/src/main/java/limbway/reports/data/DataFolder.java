@@ -62,6 +62,23 @@ public final class DataFolder {
                 tables);
     }
 
+    /**
+     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a screening.
+     *
+     * @param folder where to write; made if it does not exist
+     * @param info how it was made
+     * @param tables what came out
+     * @throws IOException if a file cannot be written
+     */
+    public static void write(Path folder, ScreenInfo info, List<CsvTable> tables) throws IOException {
+        tables(
+                folder,
+                "limbway-screen",
+                info.title() + ", " + info.layout(),
+                "Which assumptions of a simulated enclosure move its answers, and by how much.",
+                tables);
+    }
+
     private static void tables(Path folder, String name, String title, String description, List<CsvTable> tables)
             throws IOException {
         Path data = Files.createDirectories(folder.resolve("data"));

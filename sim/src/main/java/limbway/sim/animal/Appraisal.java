@@ -34,6 +34,7 @@ public final class Appraisal {
     private final double recoveredShareElsewhere;
     private final long longestRestMs;
     private final double leastHeatGain;
+    private final double leastWorth;
 
     /**
      * Appraisal in one layout.
@@ -48,6 +49,7 @@ public final class Appraisal {
         kinds = resources.stream().map(Resource::kind).toArray(ResourceKind[]::new);
         sites = new Sites(resources);
         longestRestMs = Math.round(settings.rest().longestMin() * 60_000);
+        leastWorth = gain(1, settings.choice().leastRelief(), settings.choice().leastRelief());
         leastHeatGain = gain(
                 settings.heat().weight(),
                 settings.choice().leastRelief(),
@@ -120,7 +122,7 @@ public final class Appraisal {
                     boolean worthIt = enoughRest
                             || here
                             || (spared > 0 && spared >= leastHeatGain)
-                            || (more && better >= leastHeatGain);
+                            || (more && better >= leastWorth);
                     gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : NOTHING;
                 }
             }

@@ -7,7 +7,11 @@ public enum Purpose {
     /** Whether it takes the way off the ground. */
     WAY("way"),
     /** Whether it drives another from its stall. */
-    CONTEST("contest");
+    CONTEST("contest"),
+    /** From which of its values an assumption sets out when assumptions are screened. */
+    SCREENING_START("screening start"),
+    /** When its turn comes to change. */
+    SCREENING_TURN("screening turn");
 
     private final long key;
 
