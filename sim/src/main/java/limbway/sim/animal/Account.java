@@ -8,6 +8,9 @@ public final class Account {
     private final double startJ;
     private double eatenJ;
     private long movedMilliJ;
+    private double otherJ;
+    private double otherJPerMs;
+    private long otherSinceMs;
 
     Account(double startJ) {
         this.startJ = startJ;
@@ -29,6 +32,18 @@ public final class Account {
      */
     public void move(Way way) {
         movedMilliJ += way.milliJ();
+    }
+
+    /**
+     * Spends evenly on all that is not moving about, from now on.
+     *
+     * @param nowMs time [ms]
+     * @param perMs power [J/ms]; 0 while asleep
+     */
+    void spendEvenly(long nowMs, double perMs) {
+        otherJ = otherJ(nowMs);
+        otherSinceMs = nowMs;
+        otherJPerMs = perMs;
     }
 
     /**
@@ -56,5 +71,15 @@ public final class Account {
      */
     public double movedJ() {
         return movedMilliJ / 1000.0;
+    }
+
+    /**
+     * Energy spent while awake on all that is not moving about.
+     *
+     * @param nowMs time [ms]
+     * @return energy [J]
+     */
+    public double otherJ(long nowMs) {
+        return otherJ + otherJPerMs * (nowMs - otherSinceMs);
     }
 }

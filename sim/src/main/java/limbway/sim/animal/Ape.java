@@ -4,6 +4,7 @@ import limbway.model.study.Animal;
 import limbway.sim.chance.Chance;
 import limbway.sim.chance.Purpose;
 import limbway.sim.chance.Stream;
+import limbway.sim.food.Foraging;
 
 /** One animal while it lives through a replication: where it is, what it needs, knows, holds and has used up. */
 public final class Ape {
@@ -22,7 +23,7 @@ public final class Ape {
     private final Account account;
     private final Stream placeChance;
     private final Stream wayChance;
-    private final double[] believedJ;
+    private final Foraging foraging;
     private final long[] barredUntilMs;
     private long decisions;
     private int place = NONE;
@@ -42,7 +43,7 @@ public final class Ape {
      * @param needs what it is short of
      * @param heatCurve how hot it is where
      * @param chance chance of the replication
-     * @param resources number of resources
+     * @param foraging what it knows of food
      */
     public Ape(
             int number,
@@ -52,7 +53,7 @@ public final class Ape {
             Needs needs,
             HeatCurve heatCurve,
             Chance chance,
-            int resources) {
+            Foraging foraging) {
         this.number = number;
         this.animal = animal;
         this.body = body;
@@ -62,8 +63,8 @@ public final class Ape {
         this.account = new Account(-needs.missingJ());
         this.placeChance = chance.stream(animal.name(), Purpose.PLACE);
         this.wayChance = chance.stream(animal.name(), Purpose.WAY);
-        this.believedJ = new double[resources];
-        this.barredUntilMs = new long[resources];
+        this.foraging = foraging;
+        this.barredUntilMs = new long[foraging.places()];
     }
 
     /**
@@ -198,6 +199,9 @@ public final class Ape {
      * @param newStart number of the start at which it stands there
      */
     public void arrive(int newPlace, int newStart) {
+        if (newPlace != place) {
+            foraging.memory().leave();
+        }
         place = newPlace;
         start = newStart;
     }
@@ -247,17 +251,40 @@ public final class Ape {
     }
 
     /**
-     * Takes it that a place holds so much food.
+     * What it knows of food.
      *
-     * @param resource number of a food place
-     * @param joule energy [J]
+     * @return its knowledge, which changes
      */
-    public void believe(int resource, double joule) {
-        believedJ[resource] = joule;
+    public Foraging foraging() {
+        return foraging;
     }
 
-    double believedJ(int resource) {
-        return believedJ[resource];
+    double believedJ(int resource, long nowMs) {
+        return foraging.memory().expectedJ(resource, nowMs);
+    }
+
+    /**
+     * Wakes, and spends evenly from now on what it spends on all that is not moving about.
+     *
+     * @param nowMs time, to which it was advanced [ms]
+     * @param wakingMs length of this waking day [ms]
+     */
+    public void wake(long nowMs, long wakingMs) {
+        spendEvenly(nowMs, body.otherJPerDay() / wakingMs);
+    }
+
+    /**
+     * Falls asleep.
+     *
+     * @param nowMs time, to which it was advanced [ms]
+     */
+    public void sleep(long nowMs) {
+        spendEvenly(nowMs, 0);
+    }
+
+    private void spendEvenly(long nowMs, double perMs) {
+        needs.spendEvenly(perMs);
+        account.spendEvenly(nowMs, perMs);
     }
 
     double drawnTo(long decision, long placeKey) {

@@ -84,7 +84,7 @@ public final class Appraisal {
                 case FOOD -> {
                     double relief = relief(
                             hunger,
-                            ape.believedJ(place) / ape.body().hungriestJ(),
+                            ape.believedJ(place, nowMs) / ape.body().hungriestJ(),
                             ape.body().hungriestJ());
                     gain = relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : NOTHING;
                 }

@@ -31,6 +31,7 @@ public final class RunPlan {
     private final int days;
     private final Almanac almanac;
     private final List<Delivery> deliveries;
+    private final double[] ordinaryJ;
     private final Map<Body, Physiology> physiologies = new LinkedHashMap<>();
     private final Map<Body, List<Outlook>> outlooks = new LinkedHashMap<>();
     private final Appraisal appraisal;
@@ -51,6 +52,7 @@ public final class RunPlan {
         this.days = days;
         almanac = new Almanac(habitat.layout().enclosure().site(), date, days, settings.night());
         deliveries = Delivery.of(habitat.layout().feedings(), habitat.graph());
+        ordinaryJ = Delivery.ordinaryJ(deliveries, resources().size());
         for (Body body : habitat.bodies()) {
             Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
             physiologies.put(body, physiology);
@@ -125,7 +127,7 @@ public final class RunPlan {
                     needs,
                     heatCurve,
                     chance,
-                    resources().size()));
+                    settings.memory().foraging(ordinaryJ)));
         }
         return group;
     }

@@ -96,6 +96,6 @@ class NeedsTest {
                 fresh(),
                 new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.GROUP.standard()),
                 new limbway.sim.chance.Chance(1, 1),
-                resources);
+                settings.memory().foraging(new double[resources]));
     }
 }
