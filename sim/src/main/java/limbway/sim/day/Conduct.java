@@ -141,7 +141,8 @@ final class Conduct {
         ape.needs().spend(way.milliJ() / 1000.0);
         ape.needs().beActive();
         if (motive == Motive.HUNGER) {
-            ape.foraging().rate().pass(-way.milliJ() / 1000.0, (double) passages(ape).ms(passage, off));
+            ape.foraging().rate().pass(-way.milliJ() / 1000.0, (double)
+                    passages(ape).ms(passage, off));
         }
         diary.doing(ape).travel(motive, place, end);
         diary.expect(ape, now + Math.max(1, passages(ape).ms(passage, off)), EventClass.ARRIVAL);

@@ -61,8 +61,7 @@ class FeedingDayTest {
         for (Stay meal : meals(live(method))) {
             if (meal.day() == 1) {
                 double toJ = leftJ - meal.eatenJ();
-                double expectedMs =
-                        handlingMs + GainCurve.of(method).timeMs(putOutJ, body.eatingJPerMs(), leftJ, toJ);
+                double expectedMs = handlingMs + GainCurve.of(method).timeMs(putOutJ, body.eatingJPerMs(), leftJ, toJ);
                 // whole milliseconds
                 assertEquals(expectedMs, (double) (meal.endMs() - meal.startMs()), 0.51, meal::toString);
                 leftJ = toJ;

@@ -87,8 +87,7 @@ class MarginalValueTest {
     void whoFollowsItsOwnRateComesToTheBestRateInTheLongRun(GainCurve curve) {
         double fullJPerMs = PUT_OUT_J / (10 * MIN_MS);
         double tauMin = 10;
-        double leftJ =
-                curve.leftAfterJ(PUT_OUT_J, fullJPerMs, PUT_OUT_J, stayMin(curve, fullJPerMs, tauMin) * MIN_MS);
+        double leftJ = curve.leftAfterJ(PUT_OUT_J, fullJPerMs, PUT_OUT_J, stayMin(curve, fullJPerMs, tauMin) * MIN_MS);
         double bestJPerMs = curve.speedJPerMs(PUT_OUT_J, fullJPerMs, leftJ);
         double ownJPerMs = longRunJPerMs(curve, fullJPerMs, tauMin * MIN_MS, 1);
         assertEquals(1, ownJPerMs / bestJPerMs, 1e-3);
