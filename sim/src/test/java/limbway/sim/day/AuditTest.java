@@ -88,7 +88,7 @@ class AuditTest {
         String[] times = {"08:00", "10:30", "13:00", "15:30"};
         for (int i = 0; i < times.length; i++) {
             FeedingMethod method = methods[(int) ((seed + i) % methods.length)];
-            FeedingMethod other = methods[(int) ((seed / 4 + 3 * i) % methods.length)];
+            FeedingMethod other = methods[(int) ((seed / 4 + 3L * i) % methods.length)];
             yard.feed("hatch", times[i], 2500, method, method == FeedingMethod.PUZZLE ? 2 : 0);
             yard.feed("tray", times[i], 1500, other, other == FeedingMethod.PUZZLE ? 1 : 0);
         }
