@@ -95,7 +95,7 @@ public final class Pole {
                 replication,
                 List.of(trips),
                 List.of(),
-                List.of(new Reserve(0, 0, 5000, 1000, 3000, 1000), new Reserve(1, 0, 5000, 1000, 3000, 1000)),
+                List.of(new Reserve(0, 0, 5000, 1000, 3000, 500, 500), new Reserve(1, 0, 5000, 1000, 3000, 500, 500)),
                 List.of());
     }
 

@@ -17,6 +17,7 @@ import limbway.model.scene.Scene;
 import limbway.model.study.Animal;
 import limbway.model.study.Climate;
 import limbway.model.study.Feeding;
+import limbway.model.study.FeedingMethod;
 import limbway.model.study.Variant;
 import limbway.sim.habitat.Habitat;
 
@@ -114,6 +115,12 @@ public final class Yard {
     /** Food put out every day. */
     public Yard feed(String resource, String at, double energyKj) {
         feedings.add(new Feeding(resource, LocalTime.parse(at), energyKj));
+        return this;
+    }
+
+    /** Food put out every day in some way. */
+    public Yard feed(String resource, String at, double energyKj, FeedingMethod method, double handlingMin) {
+        feedings.add(new Feeding(resource, LocalTime.parse(at), energyKj, method, handlingMin));
         return this;
     }
 

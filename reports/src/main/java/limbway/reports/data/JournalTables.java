@@ -124,6 +124,7 @@ final class JournalTables {
                         Field.number("eaten_j", "energy eaten [J]"),
                         Field.number("moved_j", "energy spent on moves [J]"),
                         Field.number("resting_j", "energy spent by the second whatever it does [J]"),
+                        Field.number("other_j", "energy spent evenly while awake on all that is not moving about [J]"),
                         Field.number("end_j", "reserve at the end [J]")));
         for (Journal journal : outcome.journals()) {
             for (Reserve reserve : journal.reserves()) {
@@ -135,6 +136,7 @@ final class JournalTables {
                         CsvTable.number(reserve.eatenJ(), 3),
                         CsvTable.number(reserve.movedJ(), 3),
                         CsvTable.number(reserve.restingJ(), 3),
+                        CsvTable.number(reserve.otherJ(), 3),
                         CsvTable.number(reserve.endJ(), 3));
             }
         }

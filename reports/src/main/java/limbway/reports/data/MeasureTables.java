@@ -77,6 +77,7 @@ final class MeasureTables {
                 String name = energy.animal();
                 row(table, measures, "moving_energy", "animal", name, "J/day", energy.movedTotalJPerDay());
                 row(table, measures, "resting_energy", "animal", name, "J/day", energy.restingJPerDay());
+                row(table, measures, "other_energy", "animal", name, "J/day", energy.otherJPerDay());
                 row(table, measures, "eaten_energy", "animal", name, "J/day", energy.eatenJPerDay());
                 row(table, measures, "travel", "animal", name, "m/day", energy.travelMPerDay());
             }

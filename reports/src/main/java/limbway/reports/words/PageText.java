@@ -33,7 +33,8 @@ public final class PageText {
 
     /** Above the table of energy. */
     public static final String ENERGY =
-            "Means a day. Resting energy is spent by the second whatever an animal does; moving comes on top.";
+            "Means a day. Resting energy is spent by the second whatever an animal does; moving comes on top, and while it is "
+                    + "awake an even share for all else, such as handling, play and keeping warm (other).";
 
     /** Above the table of waiting. */
     public static final String COMPANY =

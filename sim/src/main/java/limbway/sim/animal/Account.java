@@ -9,6 +9,9 @@ public final class Account {
     private long startMs;
     private double eatenJ;
     private long movedMilliJ;
+    private double otherJ;
+    private double otherJPerMs;
+    private long otherSinceMs;
 
     Account(double startJ) {
         this.startJ = startJ;
@@ -25,6 +28,8 @@ public final class Account {
         startMs = nowMs;
         eatenJ = 0;
         movedMilliJ = 0;
+        otherJ = 0;
+        otherSinceMs = nowMs;
     }
 
     /**
@@ -64,6 +69,18 @@ public final class Account {
     }
 
     /**
+     * Spends evenly on all that is not moving about, from now on.
+     *
+     * @param nowMs time [ms]
+     * @param perMs power [J/ms]; 0 while asleep
+     */
+    void spendEvenly(long nowMs, double perMs) {
+        otherJ = otherJ(nowMs);
+        otherSinceMs = nowMs;
+        otherJPerMs = perMs;
+    }
+
+    /**
      * Reserve at the start.
      *
      * @return energy relative to being full [J], 0 or less
@@ -88,5 +105,15 @@ public final class Account {
      */
     public double movedJ() {
         return movedMilliJ / 1000.0;
+    }
+
+    /**
+     * Energy spent while awake on all that is not moving about.
+     *
+     * @param nowMs time [ms]
+     * @return energy [J]
+     */
+    public double otherJ(long nowMs) {
+        return otherJ + otherJPerMs * (nowMs - otherSinceMs);
     }
 }

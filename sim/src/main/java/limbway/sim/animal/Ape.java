@@ -4,6 +4,7 @@ import limbway.model.study.Animal;
 import limbway.sim.chance.Chance;
 import limbway.sim.chance.Purpose;
 import limbway.sim.chance.Stream;
+import limbway.sim.food.Foraging;
 import limbway.sim.habitat.Passages;
 
 /** One animal while it lives through a replication: where it is, what it needs, knows, holds and has used up. */
@@ -28,7 +29,7 @@ public final class Ape {
     private final Account account;
     private final Stream placeChance;
     private final Stream wayChance;
-    private final double[] believedJ;
+    private final Foraging foraging;
     private final long[] barredUntilMs;
     private long decisions;
     private int place = NONE;
@@ -60,7 +61,7 @@ public final class Ape {
      * @param worth what places are worth to it beyond needs
      * @param company who is where, shared by the group
      * @param chance chance of the replication
-     * @param resources number of resources
+     * @param foraging what it knows of food
      */
     public Ape(
             int number,
@@ -72,7 +73,7 @@ public final class Ape {
             Worth worth,
             Company company,
             Chance chance,
-            int resources) {
+            Foraging foraging) {
         this.number = number;
         this.animal = animal;
         this.body = body;
@@ -84,7 +85,8 @@ public final class Ape {
         this.account = new Account(-needs.missingJ());
         this.placeChance = chance.stream(animal.name(), Purpose.PLACE);
         this.wayChance = chance.stream(animal.name(), Purpose.WAY);
-        this.believedJ = new double[resources];
+        int resources = foraging.places();
+        this.foraging = foraging;
         this.barredUntilMs = new long[resources];
         this.hoursAt = new double[resources];
         this.nightDraw = new double[resources];
@@ -267,6 +269,7 @@ public final class Ape {
     public void arrive(int newPlace, int newStart) {
         if (newPlace != place) {
             arrivedMs = needs.atMs();
+            foraging.memory().leave();
         }
         place = newPlace;
         start = newStart;
@@ -391,17 +394,40 @@ public final class Ape {
     }
 
     /**
-     * Takes it that a place holds so much food.
+     * What it knows of food.
      *
-     * @param resource number of a food place
-     * @param joule energy [J]
+     * @return its knowledge, which changes
      */
-    public void believe(int resource, double joule) {
-        believedJ[resource] = joule;
+    public Foraging foraging() {
+        return foraging;
     }
 
-    double believedJ(int resource) {
-        return believedJ[resource];
+    double believedJ(int resource, long nowMs) {
+        return foraging.memory().expectedJ(resource, nowMs);
+    }
+
+    /**
+     * Wakes, and spends evenly from now on what it spends on all that is not moving about.
+     *
+     * @param nowMs time, to which it was advanced [ms]
+     * @param wakingMs length of this waking day [ms]
+     */
+    public void wake(long nowMs, long wakingMs) {
+        spendEvenly(nowMs, body.otherJPerDay() / wakingMs);
+    }
+
+    /**
+     * Falls asleep.
+     *
+     * @param nowMs time, to which it was advanced [ms]
+     */
+    public void sleep(long nowMs) {
+        spendEvenly(nowMs, 0);
+    }
+
+    private void spendEvenly(long nowMs, double perMs) {
+        needs.spendEvenly(perMs);
+        account.spendEvenly(nowMs, perMs);
     }
 
     double drawnTo(long decision, long placeKey) {

@@ -109,7 +109,7 @@ public final class Appraisal {
                 case FOOD -> {
                     double relief = relief(
                             hunger,
-                            ape.believedJ(place) / ape.body().hungriestJ(),
+                            ape.believedJ(place, nowMs) / ape.body().hungriestJ(),
                             ape.body().hungriestJ());
                     gain = relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : NOTHING;
                 }
@@ -195,7 +195,7 @@ public final class Appraisal {
         if (kinds[place] == ResourceKind.FOOD) {
             boolean hungry = relief(
                             ape.needs().hunger(),
-                            ape.believedJ(place) / ape.body().hungriestJ(),
+                            ape.believedJ(place, nowMs) / ape.body().hungriestJ(),
                             ape.body().hungriestJ())
                     > 0;
             return led && !hungry ? Motive.COMPANY : Motive.HUNGER;

@@ -32,7 +32,7 @@ public final class Resting {
             endMs = Math.min(endMs, untilRestlessMs(ape));
         }
         Physiology body = ape.body();
-        endMs = Math.min(endMs, untilMs(needs.missingJ(), body.hungriestJ(), body.restingJPerMs()));
+        endMs = Math.min(endMs, untilMs(needs.missingJ(), body.hungriestJ(), needs.spendingJPerMs()));
         endMs = Math.min(endMs, untilMs(needs.missingMl(), body.thirstiestMl(), body.waterMlPerMs()));
         endMs = Math.min(endMs, untilHotMs(ape, endMs));
         return Math.max(1, (long) Math.ceil(Math.max(endMs, rest.shortestMin() * 60_000)));

@@ -19,6 +19,9 @@ public final class Almanac {
 
     private static final double MS_PER_MIN = 60_000;
 
+    /** Shorter waking days, far from the equator in winter, count as so long [ms]; assumption. */
+    private static final long SHORTEST_WAKING_MS = 6 * 3_600_000L;
+
     private final long[] wakeMs;
     private final long[] settledMs;
     private final long[] sunsetMs;
@@ -79,6 +82,16 @@ public final class Almanac {
      */
     public long settledMs(int day) {
         return settledMs[day - 1];
+    }
+
+    /**
+     * Length of the waking day.
+     *
+     * @param day day of the run, from 1 to one past the last
+     * @return time from waking until all must have settled, at least six hours [ms]
+     */
+    public long wakingMs(int day) {
+        return Math.max(SHORTEST_WAKING_MS, settledMs(day) - wakeMs(day));
     }
 
     /**

@@ -60,6 +60,7 @@ final class Bedtime {
 
     /** Sleeps until the next morning. */
     void sleep(Ape ape) {
+        ape.sleep(diary.nowMs());
         ape.needs().rest(1);
         diary.doing(ape).stay(Motive.NIGHT, diary.nowMs());
         diary.expect(ape, plan.almanac().nextWakeMs(diary.nowMs()), EventClass.WAKE);

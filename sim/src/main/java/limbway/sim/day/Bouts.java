@@ -1,13 +1,16 @@
 package limbway.sim.day;
 
 import limbway.sim.animal.Ape;
+import limbway.sim.food.FoodMemory;
+import limbway.sim.food.GainCurve;
 import limbway.sim.journal.Motive;
 
 /**
  * What animals do at a place by day, bout by bout: eat, drink, rest, wait.
  *
  * <p>Food and water are booked when they are taken in hand, at the start of the bout; the bout lasts as long as eating or
- * drinking them takes; who is driven away puts the rest back. Every bout ends at the latest when the animal must set out for its nest.
+ * drinking them takes. Others who come meanwhile find only what is left; who is driven away puts the rest back. Every bout
+ * ends at the latest when the animal must set out for its nest.
  */
 final class Bouts {
 
@@ -18,6 +21,7 @@ final class Bouts {
     private final Larder larder;
     private final Bedtime bedtime;
     private final Recorder recorder;
+    private final double portionJ;
 
     Bouts(RunPlan plan, Diary diary, Larder larder, Bedtime bedtime, Recorder recorder) {
         this.recorder = recorder;
@@ -25,28 +29,55 @@ final class Bouts {
         this.diary = diary;
         this.larder = larder;
         this.bedtime = bedtime;
+        this.portionJ = plan.settings().intake().portionKj() * 1000;
     }
 
     /**
-     * Takes a portion in hand and eats it: no more than is there, than is missing from being full, and than can be eaten
-     * before bedtime.
+     * Takes a portion in hand and eats it: no more than is there, than is worth its while, than is missing from being full,
+     * and than can be eaten before bedtime. If there is no such thing, it keeps away from the place for a while.
      *
-     * @return false if nothing is there
+     * @return false if it eats nothing
      */
     boolean eat(Ape ape) {
-        double portionJ = plan.settings().intake().portionKj() * 1000;
-        double edibleJ = Math.min(portionJ, bedtime.timeLeftMs(ape) * ape.body().eatingJPerMs());
-        double joule = larder.take(ape.place(), Math.min(edibleJ, ape.needs().missingJ()));
-        if (joule <= 0) {
+        int place = ape.place();
+        double leftJ = larder.leftJ(place);
+        double tasteJ = Math.min(leftJ, portionJ);
+        if (tasteJ < FoodMemory.CRUMB_J) {
             return false;
         }
+        long handlingMs = larder.handlingMs(place);
+        double putOutJ = larder.putOutJ(place);
+        double fullJPerMs = ape.body().eatingJPerMs();
+        double leastJPerMs = ape.foraging().leastJPerMs(place, ape.needs().spendingJPerMs());
+        GainCurve curve = larder.curve(place);
+        double leaveAtJ = curve.leaveAtJ(putOutJ, fullJPerMs, leastJPerMs);
+        boolean tooMuchHandling = handlingMs > 0 && tasteJ <= leastJPerMs * (handlingMs + tasteJ / fullJPerMs);
+        if (tooMuchHandling || leftJ - leaveAtJ < FoodMemory.CRUMB_J) {
+            ape.foraging().memory().findPoor(place, comeBackMs());
+            return false;
+        }
+        double eatingMs = Math.max(0, bedtime.timeLeftMs(ape) - handlingMs);
+        double untilJ = Math.max(
+                Math.max(leaveAtJ, leftJ - tasteJ),
+                Math.max(leftJ - ape.needs().missingJ(), curve.leftAfterJ(putOutJ, fullJPerMs, leftJ, eatingMs)));
+        if (leftJ - untilJ < FoodMemory.CRUMB_J) {
+            ape.foraging().memory().avoid(place, comeBackMs());
+            return false;
+        }
+        double joule = larder.take(place, leftJ - untilJ);
+        double lengthMs = handlingMs + curve.timeMs(putOutJ, fullJPerMs, leftJ, untilJ);
         ape.account().eat(joule);
         ape.needs().eat(joule);
         ape.needs().beActive();
+        ape.foraging().rate().pass(joule, lengthMs);
         diary.doing(ape).stay(Motive.HUNGER, diary.nowMs());
         diary.doing(ape).eat(joule);
-        last(ape, Math.round(joule / ape.body().eatingJPerMs()));
+        last(ape, Math.round(lengthMs));
         return true;
+    }
+
+    private long comeBackMs() {
+        return diary.nowMs() + Math.max(1, Math.round(plan.settings().intake().barredMin() * 60_000));
     }
 
     /** Drinks what is missing, or what can be drunk before bedtime. */

@@ -59,6 +59,9 @@ final class Conduct {
     /** Wakes, arrives, or has done what it was doing. */
     void happen(Ape ape, EventClass what) {
         ape.advance(diary.nowMs());
+        if (what == EventClass.WAKE) {
+            ape.wake(diary.nowMs(), plan.almanac().wakingMs(Almanac.day(diary.nowMs())));
+        }
         Doing doing = diary.doing(ape);
         doing.expectNothing();
         if (what == EventClass.ARRIVAL) {
@@ -79,7 +82,7 @@ final class Conduct {
         lookRound(ape);
         boolean reached = false;
         for (Delivery.Portion portion : delivery.portions()) {
-            ape.believe(portion.resource(), portion.joule());
+            ape.foraging().memory().hear(portion.resource(), portion.joule(), diary.nowMs());
             reached |= passages(ape).isOpen(passages(ape).passage(ape.start(), portion.resource()));
         }
         if (reached && diary.doing(ape).canBeRoused()) {
@@ -154,6 +157,10 @@ final class Conduct {
         ape.account().move(way);
         ape.needs().spend(way.milliJ() / 1000.0);
         ape.needs().beActive();
+        if (motive == Motive.HUNGER) {
+            ape.foraging().rate().pass(-way.milliJ() / 1000.0, (double)
+                    passages(ape).ms(passage, off));
+        }
         diary.doing(ape).travel(motive, place, end);
         diary.expect(ape, now + Math.max(1, passages(ape).ms(passage, off)), EventClass.ARRIVAL);
     }
@@ -210,7 +217,7 @@ final class Conduct {
         switch (motive) {
             case HUNGER -> {
                 if (!bouts.eat(ape)) {
-                    // somebody else was faster
+                    // somebody else was faster, or it is not worth eating
                     decide(ape);
                 }
             }
@@ -284,7 +291,7 @@ final class Conduct {
 
     private void see(Ape ape) {
         if (kind(ape.place()) == ResourceKind.FOOD) {
-            ape.believe(ape.place(), larder.leftJ(ape.place()));
+            ape.foraging().memory().see(ape.place(), larder.leftJ(ape.place()), diary.nowMs());
         }
     }
 

@@ -147,7 +147,7 @@ public final class Replication extends SimState {
     private void deliver(Delivery delivery, int number, int day) {
         nowMs = (long) schedule.getTime();
         for (Delivery.Portion portion : delivery.portions()) {
-            larder.deliver(portion.resource(), portion.joule());
+            larder.deliver(portion);
         }
         for (Ape ape : group) {
             conduct.hear(ape, delivery);
@@ -173,6 +173,7 @@ public final class Replication extends SimState {
                 ape.account().eatenJ(),
                 ape.account().movedJ(),
                 ape.body().restingJPerMs() * (ape.needs().atMs() - ape.account().startMs()),
+                ape.account().otherJ(ape.needs().atMs()),
                 -ape.needs().missingJ());
     }
 

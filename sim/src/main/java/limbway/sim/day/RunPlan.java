@@ -36,6 +36,7 @@ public final class RunPlan {
     private final int warmUpDays;
     private final Almanac almanac;
     private final List<Delivery> deliveries;
+    private final double[] ordinaryJ;
     private final Map<Body, Physiology> physiologies = new LinkedHashMap<>();
     private final Map<Body, List<Outlook>> outlooks = new LinkedHashMap<>();
     private final Map<Body, Worth> worths = new LinkedHashMap<>();
@@ -72,6 +73,7 @@ public final class RunPlan {
         days = warmUpDays + countedDays;
         almanac = new Almanac(habitat.layout().enclosure().site(), date, days, settings.night());
         deliveries = Delivery.of(habitat.layout().feedings(), habitat.graph());
+        ordinaryJ = Delivery.ordinaryJ(deliveries, resources().size());
         for (Body body : habitat.bodies()) {
             Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
             physiologies.put(body, physiology);
@@ -169,7 +171,7 @@ public final class RunPlan {
                     worths.get(animal.body()),
                     company,
                     chance,
-                    resources().size()));
+                    settings.memory().foraging(ordinaryJ)));
         }
         return group;
     }

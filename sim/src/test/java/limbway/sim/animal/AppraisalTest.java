@@ -65,7 +65,7 @@ class AppraisalTest {
                 worth(habitat, settings),
                 new Company(habitat.animals()),
                 new Chance(1, 1),
-                4);
+                settings.memory().foraging(new double[4]));
         built.arrive(NEST, passages.startAt(habitat.graph().useHolds(NEST)[0]));
         stalls.own(built, NEST);
         return built;
@@ -108,7 +108,7 @@ class AppraisalTest {
     void foodIsGoneToOnlyWhereTheAnimalBelievesItLies() {
         ape.needs().spend(ape.body().hungriestJ());
         assertEquals(NEST, choice(NOON_MS));
-        ape.believe(HATCH, ape.body().hungriestJ());
+        ape.foraging().memory().hear(HATCH, ape.body().hungriestJ(), NOON_MS);
         assertEquals(HATCH, choice(NOON_MS));
     }
 
@@ -116,7 +116,7 @@ class AppraisalTest {
     void theMorePressingNeedWins() {
         ape.needs().spend(0.5 * ape.body().hungriestJ());
         ape.needs().drink(-ape.body().thirstiestMl());
-        ape.believe(HATCH, ape.body().hungriestJ());
+        ape.foraging().memory().hear(HATCH, ape.body().hungriestJ(), NOON_MS);
         assertEquals(NEAR, choice(NOON_MS));
     }
 
@@ -168,7 +168,7 @@ class AppraisalTest {
                     worth(yard, settings),
                     new Company(yard.animals()),
                     new Chance(1, 1),
-                    3);
+                    settings.memory().foraging(new double[3]));
             hot.arrive(NEST, passages.startAt(yard.graph().useHolds(NEST)[0]));
             hot.advance(warmedMs);
         }

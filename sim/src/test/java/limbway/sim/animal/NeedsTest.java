@@ -50,6 +50,36 @@ class NeedsTest {
         assertEquals(whole.fatigue(), pieces.fatigue(), 1e-13);
     }
 
+    /** Eight hours awake, sixteen asleep: what is spent while awake adds up to the day's share, 0.9 (1 - 1/1.6) of the need. */
+    @Test
+    @Tag("derived")
+    void aDayAwakeAndAsleepCostsRestAndTheShareOfTheRest() {
+        Ape ape = ape();
+        ape.advance(8 * HOUR_MS);
+        ape.wake(8 * HOUR_MS, 8 * HOUR_MS);
+        ape.advance(11 * HOUR_MS);
+        assertEquals(body.otherJPerDay() * 3 / 8, ape.account().otherJ(11 * HOUR_MS), 1e-6);
+        ape.advance(16 * HOUR_MS);
+        ape.sleep(16 * HOUR_MS);
+        ape.advance(24 * HOUR_MS);
+        double need = DailyExpenditure.jPerDay(35);
+        // a few additions of numbers of a few MJ
+        assertEquals(need / 1.6 + 0.9 * (need - need / 1.6), ape.needs().missingJ(), 1e-6);
+        assertEquals(0.9 * (need - need / 1.6), ape.account().otherJ(24 * HOUR_MS), 1e-6);
+    }
+
+    /** Awake, hunger comes faster: 30 minutes of both powers before it calls. */
+    @Test
+    void aRestEndsAtTheVeryMomentWhenHungerCalls() {
+        Ape ape = ape();
+        ape.wake(0, 12 * HOUR_MS);
+        double perMs = body.restingJPerMs() + body.otherJPerDay() / (12 * HOUR_MS);
+        ape.needs().spend(settings.rest().callingUrgency() * body.hungriestJ() - perMs * HOUR_MS / 2);
+        long lengthMs = new Resting(settings).lengthMs(ape, 1);
+        // to a whole millisecond, rounded up
+        assertTrue(lengthMs - HOUR_MS / 2 >= 0 && lengthMs - HOUR_MS / 2 <= 1, () -> lengthMs + " ms");
+    }
+
     @Test
     void aRestEndsAtTheVeryMomentWhenTheAnimalIsRested() {
         Ape ape = ape();
@@ -98,6 +128,6 @@ class NeedsTest {
                 new Worth(habitat.character(), habitat.keepersHours(), settings, 0, 1, new boolean[resources]),
                 new Company(habitat.animals()),
                 new limbway.sim.chance.Chance(1, 1),
-                resources);
+                settings.memory().foraging(new double[resources]));
     }
 }
