@@ -31,7 +31,7 @@ public final class Runs {
 
     /** Several replications. */
     public static Outcome all(Habitat habitat, int days, int seed, int replications, int threads) {
-        RunSettings settings = new RunSettings(seed, replications, days, DATE, threads);
+        RunSettings settings = new RunSettings(seed, replications, days, DATE, threads, 0);
         return Experiment.run(habitat, settings, DaySettings.standard(), (done, total) -> {}, Audit.STRICT);
     }
 

@@ -33,6 +33,7 @@ public final class ReportPage {
         GroundSection.write(html, report);
         DaySections.write(html, report);
         LayoutSection.write(html, report);
+        WorthSection.write(html, report);
         FindingsSection.write(html, report);
         TrustSections.write(html, report);
         return html.end();
@@ -108,6 +109,7 @@ public final class ReportPage {
         if (!report.others().isEmpty()) {
             html.link("layouts", "How the layouts compare");
         }
+        html.link("worth", "With and without the worth of places");
         html.link("findings", "What the audit found");
         html.link("trust", "How far to trust this");
         html.link("numbers", "Every number used");

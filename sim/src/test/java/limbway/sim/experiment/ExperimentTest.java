@@ -46,7 +46,7 @@ class ExperimentTest {
         List<Integer> seen = new ArrayList<>();
         Outcome outcome = Experiment.run(
                 habitat,
-                new RunSettings(1, 4, 1, Runs.DATE, 2),
+                new RunSettings(1, 4, 1, Runs.DATE, 2, 0),
                 DaySettings.standard(),
                 (done, total) -> seen.add(10 * done + total));
         assertEquals(List.of(14, 24, 34, 44), seen);
@@ -80,7 +80,7 @@ class ExperimentTest {
     }
 
     private Outcome runLong(Progress progress) {
-        return Experiment.run(habitat, new RunSettings(1, 5000, 30, Runs.DATE, 2), DaySettings.standard(), progress);
+        return Experiment.run(habitat, new RunSettings(1, 5000, 30, Runs.DATE, 2, 0), DaySettings.standard(), progress);
     }
 
     private void assertPartOf(Outcome outcome) {
