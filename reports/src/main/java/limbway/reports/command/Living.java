@@ -78,7 +78,7 @@ final class Living {
                 interruption::isWanted,
                 System::nanoTime,
                 Terminal.isWatched(),
-                layouts.size() * (options.worth ? 2 : 1),
+                layouts.size() * (options.hasWorth() ? 2 : 1),
                 options.settings().replications());
         Lived lived = new Living(question, options, progress).run(layouts);
         progress.end();
@@ -114,7 +114,7 @@ final class Living {
             }
         }
         List<NeedsAlone> alone = new ArrayList<>();
-        for (Outcome outcome : options.worth ? outcomes : List.<Outcome>of()) {
+        for (Outcome outcome : options.hasWorth() ? outcomes : List.<Outcome>of()) {
             if (complete) {
                 progress.nextLayout(outcome.habitat().layout().name() + ", needs and energy alone");
                 Outcome bare =

@@ -3,15 +3,23 @@ package limbway.reports.command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads on or off. */
-final class OnOff implements ITypeConverter<Boolean> {
+/** Whether something takes part. */
+enum OnOff {
+    /** It does. */
+    ON,
+    /** It does not. */
+    OFF;
 
-    @Override
-    public Boolean convert(String text) {
-        return switch (text) {
-            case "on" -> true;
-            case "off" -> false;
-            default -> throw new TypeConversionException("on or off");
-        };
+    /** Reads on or off. */
+    static final class Reader implements ITypeConverter<OnOff> {
+
+        @Override
+        public OnOff convert(String text) {
+            return switch (text) {
+                case "on" -> ON;
+                case "off" -> OFF;
+                default -> throw new TypeConversionException("on or off");
+            };
+        }
     }
 }

@@ -96,7 +96,7 @@ final class RunCommand implements Callable<Integer> {
                 run.thresholdM,
                 Version.current(),
                 System.getProperty("java.version"),
-                run.worth,
+                run.hasWorth(),
                 UsedParameters.of(question, run.of(question.assumptions()), run.thresholdM),
                 question.read().notes());
         return new Report(

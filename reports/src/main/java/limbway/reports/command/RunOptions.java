@@ -62,13 +62,12 @@ final class RunOptions {
     @Option(
             names = "--worth",
             paramLabel = "on|off",
-            arity = "1",
             defaultValue = "on",
-            converter = OnOff.class,
+            converter = OnOff.Reader.class,
             description =
                     "Whether places are worth something beyond needs and energy, such as bedding, height or company; "
                             + "without it on. With on, a second run without it is told beside.")
-    boolean worth;
+    private OnOff worth;
 
     @Mixin
     private ThreadOptions threads;
@@ -88,8 +87,13 @@ final class RunOptions {
         return new RunSettings(seed, replications, days, date, threads.count(), warmUpDays);
     }
 
+    /** Whether places are worth something beyond needs and energy in the run in question. */
+    boolean hasWorth() {
+        return worth == OnOff.ON;
+    }
+
     /** The numbers of the run in question. */
     Assumptions of(Assumptions assumed) {
-        return worth ? assumed : assumed.withoutWorth();
+        return hasWorth() ? assumed : assumed.withoutWorth();
     }
 }
