@@ -86,7 +86,7 @@ public final class Pole {
     }
 
     public static Outcome outcome(Habitat habitat, int days, Journal... journals) {
-        RunSettings settings = new RunSettings(1, journals.length, days, LocalDate.of(2026, 3, 21), 1);
+        RunSettings settings = new RunSettings(1, journals.length, days, LocalDate.of(2026, 3, 21), 1, 0);
         return new Outcome(habitat, settings, List.of(journals), true);
     }
 

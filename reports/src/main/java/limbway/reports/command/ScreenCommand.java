@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 
@@ -17,7 +16,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-import limbway.model.parameter.Parameter;
 import limbway.model.study.Variant;
 import limbway.reports.data.Json;
 import limbway.reports.data.ScreenInfo;
@@ -112,12 +110,8 @@ final class ScreenCommand implements Callable<Integer> {
             description = "Start of all chance, 1 to 2147483647; without it 1.")
     private int seed;
 
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            converter = WholeNumber.class,
-            description = "Threads to use; without it as many as the machine has. The result is the same.")
-    private Integer threads;
+    @Mixin
+    private ThreadOptions threads;
 
     @Spec
     private CommandSpec spec;
@@ -187,8 +181,8 @@ final class ScreenCommand implements Callable<Integer> {
     /** The report, or empty if it was interrupted before a walk came to its end. */
     private Optional<ScreenReport> screened(Question question, List<Variant> layouts, Interruption interruption)
             throws Refusal {
-        Assumptions base = Assumptions.standard().with(question.study().assumed());
-        RunSettings settings = new RunSettings(seed, replications, days, date, usedThreads());
+        Assumptions base = question.assumptions();
+        RunSettings settings = new RunSettings(seed, replications, days, date, threads.count());
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         try {
             Optional<List<Outcome>> asItStands =
@@ -201,7 +195,7 @@ final class ScreenCommand implements Callable<Integer> {
                     factors,
                     trajectories,
                     seed,
-                    usedThreads(),
+                    threads.count(),
                     () -> model(question, layouts, base, settings),
                     new ScreenProgressLine(line, interruption::isWanted));
             line.end();
@@ -236,7 +230,7 @@ final class ScreenCommand implements Callable<Integer> {
                 ElevatedTime.STANDARD_THRESHOLD_M,
                 Version.current(),
                 System.getProperty("java.version"),
-                used(question, base),
+                UsedParameters.of(question, base, ElevatedTime.STANDARD_THRESHOLD_M),
                 question.read().notes());
         List<Movers> answers = Stream.of(ScreenedAnswer.values())
                 .map(answer -> Movers.of(
@@ -249,18 +243,5 @@ final class ScreenCommand implements Callable<Integer> {
                 screened.trajectories(),
                 screened.evaluations(),
                 screened.redrawn());
-    }
-
-    /** Every number that takes part, with the value that the scenario gives it. */
-    private static List<Parameter> used(Question question, Assumptions base) {
-        Map<String, Double> values = new TreeMap<>();
-        base.parameters().forEach(p -> values.put(p.name(), p.value()));
-        return UsedParameters.of(question, ElevatedTime.STANDARD_THRESHOLD_M).stream()
-                .map(p -> p.withValue(values.getOrDefault(p.name(), p.value())))
-                .toList();
-    }
-
-    private int usedThreads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     }
 }

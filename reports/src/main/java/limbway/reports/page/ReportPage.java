@@ -35,6 +35,7 @@ public final class ReportPage {
         CompanySection.write(html, report);
         VisitorSection.write(html, report);
         LayoutSection.write(html, report);
+        WorthSection.write(html, report);
         FindingsSection.write(html, report);
         TrustSections.write(html, report);
         return html.end();
@@ -114,6 +115,7 @@ public final class ReportPage {
         if (!report.others().isEmpty()) {
             html.link("layouts", "How the layouts compare");
         }
+        html.link("worth", "With and without the worth of places");
         html.link("findings", "What the audit found");
         html.link("trust", "How far to trust this");
         html.link("numbers", "Every number used");

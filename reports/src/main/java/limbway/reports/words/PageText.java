@@ -54,6 +54,18 @@ public final class PageText {
                     + "percentage points: from 6 % to 61 % is +55. Where the interval of a difference holds 0, chance "
                     + "alone may have made it.";
 
+    /** Above the table with and without worth. */
+    public static final String WORTH =
+            "Beyond needs and energy, places are worth something for what they are: bedding, cover, height, company, the edge, "
+                    + "a view. How much is an assumption, so every layout was lived in once more under the same chance "
+                    + "with all these at nothing. What stands on both sides rests on needs and energy; what differs rests on "
+                    + "assumptions. All charts and other tables of this page are with the worth of places.";
+
+    /** Where worth was switched off. */
+    public static final String WORTH_OFF =
+            "This run was made with needs and energy alone: no place is worth anything for its bedding, cover, height, company, "
+                    + "edge or view.";
+
     /** Above the findings. */
     public static final String FINDINGS =
             "Found from the drawing alone, before any animal moved: first what must be mended, then what works but not as "

@@ -16,6 +16,7 @@ final class Effect {
             Map.entry(".grip-diameter", "which supports can be climbed and clambered along"),
             Map.entry(".hug-diameter", "which rough stems can be climbed"),
             Map.entry(".walkway-diameter", "which beams are walked on"),
+            Map.entry("keepers.handling", "how fast food from a puzzle is eaten"),
             Map.entry("speed.walk", "time on the ground and on decks; which places are near"),
             Map.entry("speed.climb", "time upwards; which places are near"),
             Map.entry("speed.descend", "time downwards; which places are near"),

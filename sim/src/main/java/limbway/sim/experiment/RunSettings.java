@@ -38,7 +38,7 @@ public record RunSettings(int seed, int replications, int days, LocalDate date, 
         requireAtLeastOne("days", days);
         requireAtLeastOne("threads", threads);
         if (warmUpDays < 0) {
-            throw new IllegalArgumentException("run: warmUpDays = " + warmUpDays + ", allowed 0 or more");
+            throw new IllegalArgumentException("run: warmUpDays = " + warmUpDays + ", allowed 0 to 2147483647");
         }
     }
 
