@@ -144,6 +144,7 @@ final class Conduct {
         Way way = passages(ape).way(passage, off);
         int end = passages(ape).end(passage, off);
         if (way.moves().isEmpty()) {
+            ape.setOut(passage, off);
             ape.arrive(place, end);
             use(ape, motive);
             return;
