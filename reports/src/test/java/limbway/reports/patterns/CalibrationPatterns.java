@@ -129,7 +129,7 @@ final class CalibrationPatterns {
                                 Unit.PERCENT,
                                 Band.around(0.42),
                                 Crossings.share(GROVE, GIBBON, 1.6, 3.0)),
-                        new Part("gibbon, widest", "9 m", Unit.METRES, Band.within(7, 9), Crossings.widest(GROVE, GIBBON)),
+                        new Part("gibbon, widest", "9 m", Unit.METRES, Band.within(8, 10), Crossings.widest(GROVE, GIBBON)),
                         new Part(
                                 "macaque, share up to 0.5 m",
                                 "50 %",
@@ -140,7 +140,7 @@ final class CalibrationPatterns {
                                 "macaque, widest",
                                 "3.5 m",
                                 Unit.METRES,
-                                Band.within(2.5, 3.5),
+                                Band.within(3, 4),
                                 Crossings.widest(GROVE, MACAQUE))));
     }
 

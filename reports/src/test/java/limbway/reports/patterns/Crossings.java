@@ -10,7 +10,7 @@ import limbway.sim.experiment.Outcome;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Trip;
 
-/** Widths of the gaps that are crossed from support to support. */
+/** Widths in plan of the gaps that are crossed from support to support. */
 final class Crossings {
 
     /** Below this a hand reaches over without anybody calling it a gap; the narrowest class published begins there. */
@@ -74,13 +74,18 @@ final class Crossings {
         for (Trip trip : journal.trips()) {
             if (outcome.habitat().animals().get(trip.animal()).body().name().equals(body)) {
                 for (int move : trip.way().moves()) {
-                    if (crosses(graph.mode(move)) && graph.gapM(move) >= NARROWEST_M) {
-                        gaps.add(graph.gapM(move));
+                    double gapM = Math.min(graph.gapM(move), inPlanM(graph, move));
+                    if (crosses(graph.mode(move)) && gapM >= NARROWEST_M) {
+                        gaps.add(gapM);
                     }
                 }
             }
         }
         return gaps;
+    }
+
+    private static double inPlanM(RouteGraph graph, int move) {
+        return graph.place(graph.from(move)).planDistanceM(graph.place(graph.to(move)));
     }
 
     private static boolean crosses(LocomotorMode mode) {

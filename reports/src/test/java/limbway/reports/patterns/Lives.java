@@ -17,16 +17,18 @@ import limbway.sim.habitat.Habitat;
 /** Reads scenarios and lets their groups live, each question once. */
 final class Lives {
 
-    private static final Path FOLDER = Path.of("..", "scenarios", "examples");
+    private static final Path EXAMPLES = Path.of("..", "scenarios", "examples");
     private static final int SEED = 1;
     private static final int THREADS = 2;
 
+    private final Path folder;
     private final Map<String, Study> studies;
     private final Map<String, Habitat> habitats;
     private final Map<Run, Outcome> outcomes = new HashMap<>();
     private final boolean worth;
 
-    private Lives(Map<String, Study> studies, Map<String, Habitat> habitats, boolean worth) {
+    private Lives(Path folder, Map<String, Study> studies, Map<String, Habitat> habitats, boolean worth) {
+        this.folder = folder;
         this.studies = studies;
         this.habitats = habitats;
         this.worth = worth;
@@ -34,16 +36,21 @@ final class Lives {
 
     /** Lives with every number at its default, but for what a scenario assumes. */
     static Lives usual() {
-        return new Lives(new HashMap<>(), new HashMap<>(), true);
+        return in(EXAMPLES);
+    }
+
+    /** The same with scenarios of another folder. */
+    static Lives in(Path folder) {
+        return new Lives(folder, new HashMap<>(), new HashMap<>(), true);
     }
 
     /** The same places with nothing that counts but needs and energy. */
     Lives withoutWorth() {
-        return new Lives(studies, habitats, false);
+        return new Lives(folder, studies, habitats, false);
     }
 
     Study study(String scenario) {
-        return studies.computeIfAbsent(scenario, Lives::read);
+        return studies.computeIfAbsent(scenario, this::read);
     }
 
     Habitat habitat(Run run) {
@@ -68,8 +75,8 @@ final class Lives {
         return new Habitat(layout, study.animals(), study.climate(), assumed.energy(), assumed.sharpness());
     }
 
-    private static Study read(String scenario) {
-        Reading reading = ScenarioReader.read(FOLDER.resolve(scenario + ".yaml"));
+    private Study read(String scenario) {
+        Reading reading = ScenarioReader.read(folder.resolve(scenario + ".yaml"));
         if (reading instanceof Reading.Read read) {
             return read.study();
         }
