@@ -16,7 +16,7 @@ final class CalibrationPatterns {
     private static final Run FRAME = Run.of("patterns/11-thick-and-thin");
     private static final Run SUMMER = Run.of("patterns/13-seasons").on(LocalDate.of(2026, 7, 15));
     private static final Run WINTER = Run.of("patterns/13-seasons").on(LocalDate.of(2026, 1, 15));
-    private static final Run FIGS = Run.of("patterns/15-two-figs").lasting(8, 12);
+    private static final Run FIGS = Run.of("patterns/15-four-figs").lasting(8, 12);
     private static final Run TOWER =
             Run.of("patterns/17-new-tower").in("tower").lasting(270, 10);
 
@@ -245,11 +245,11 @@ final class CalibrationPatterns {
                                 Band.positive(),
                                 Visits.minutesLostToFirst(FIGS)),
                         new Part(
-                                "animals together, one rich and one poor tree, less two alike",
+                                "animals together, one rich tree of four, less four alike",
                                 "more where more food is",
                                 Unit.TIMES,
                                 Band.positive(),
-                                Visits.company(FIGS.in("one rich, one poor")).minus(Visits.company(FIGS)))));
+                                Visits.company(FIGS.in("one rich")).minus(Visits.company(FIGS)))));
     }
 
     private static Pattern adoption() {

@@ -25,12 +25,14 @@ final class Lives {
     private final Map<String, Study> studies;
     private final Map<String, Habitat> habitats;
     private final Map<Run, Outcome> outcomes = new HashMap<>();
+    private final Map<String, Double> tried;
     private final boolean worth;
 
-    private Lives(Path folder, Map<String, Study> studies, Map<String, Habitat> habitats, boolean worth) {
+    private Lives(Path folder, Map<String, Study> studies, Map<String, Habitat> habitats, Map<String, Double> tried, boolean worth) {
         this.folder = folder;
         this.studies = studies;
         this.habitats = habitats;
+        this.tried = tried;
         this.worth = worth;
     }
 
@@ -41,12 +43,17 @@ final class Lives {
 
     /** The same with scenarios of another folder. */
     static Lives in(Path folder) {
-        return new Lives(folder, new HashMap<>(), new HashMap<>(), true);
+        return new Lives(folder, new HashMap<>(), new HashMap<>(), Map.of(), true);
     }
 
     /** The same places with nothing that counts but needs and energy. */
     Lives withoutWorth() {
-        return new Lives(folder, studies, habitats, false);
+        return new Lives(folder, studies, habitats, tried, false);
+    }
+
+    /** The same places with other defaults, as calibration tries them; what a scenario assumes still holds against them. */
+    Lives trying(Map<String, Double> values) {
+        return new Lives(folder, studies, habitats, Map.copyOf(values), true);
     }
 
     Study study(String scenario) {
@@ -62,7 +69,8 @@ final class Lives {
     }
 
     private Outcome live(Run run) {
-        Assumptions assumed = Assumptions.standard().with(study(run.scenario()).assumed());
+        Assumptions assumed =
+                Assumptions.standard().with(tried).with(study(run.scenario()).assumed());
         Assumptions used = worth ? assumed : assumed.withoutWorth();
         RunSettings settings = new RunSettings(SEED, run.replications(), run.days(), run.date(), THREADS);
         return Experiment.run(habitat(run), settings, used.day(), (done, total) -> {});
