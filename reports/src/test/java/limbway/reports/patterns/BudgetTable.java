@@ -30,7 +30,8 @@ final class BudgetTable {
     }
 
     private String row(String group, Run run) {
-        Predicate<Piece> drinking = Shares.feeding().or(Shares.resting()).or(Piece::travels).negate();
+        Predicate<Piece> drinking =
+                Shares.feeding().or(Shares.resting()).or(Piece::travels).negate();
         return "| " + group + " | "
                 + String.join(
                         " | ",

@@ -17,8 +17,7 @@ final class CalibrationPatterns {
     private static final Run SUMMER = Run.of("patterns/13-seasons").on(LocalDate.of(2026, 7, 15));
     private static final Run WINTER = Run.of("patterns/13-seasons").on(LocalDate.of(2026, 1, 15));
     private static final Run FIGS = Run.of("patterns/15-four-figs").lasting(8, 12);
-    private static final Run TOWER =
-            Run.of("patterns/17-new-tower").in("tower").lasting(270, 10);
+    private static final Run TOWER = Run.of("patterns/17-new-tower").in("tower").lasting(270, 10);
 
     private static final String MALE = "flanged male";
     private static final String FEMALE = "adult female";
@@ -83,7 +82,12 @@ final class CalibrationPatterns {
                                 Unit.PERCENT,
                                 Band.atMost(0.05),
                                 Shares.share(FOREST, Shares.always(), Piece::isOnGround)),
-                        new Part("flanged male less female", "male more", Unit.POINTS, Band.positive(), males.minus(females)),
+                        new Part(
+                                "flanged male less female",
+                                "male more",
+                                Unit.POINTS,
+                                Band.positive(),
+                                males.minus(females)),
                         new Part(
                                 "female less juvenile",
                                 "female more",
@@ -129,7 +133,12 @@ final class CalibrationPatterns {
                                 Unit.PERCENT,
                                 Band.around(0.42),
                                 Crossings.share(GROVE, GIBBON, 1.6, 3.0)),
-                        new Part("gibbon, widest", "9 m", Unit.METRES, Band.within(8, 10), Crossings.widest(GROVE, GIBBON)),
+                        new Part(
+                                "gibbon, widest",
+                                "9 m",
+                                Unit.METRES,
+                                Band.within(8, 10),
+                                Crossings.widest(GROVE, GIBBON)),
                         new Part(
                                 "macaque, share up to 0.5 m",
                                 "50 %",
@@ -156,15 +165,17 @@ final class CalibrationPatterns {
                         new Part(
                                 "diameter of females' supports less adolescents'",
                                 "females stiffest",
-                                Unit.METRES,
+                                Unit.MILLIMETRES,
                                 Band.positive(),
-                                SupportsUsed.diameterM(FRAME, FEMALE).minus(SupportsUsed.diameterM(FRAME, "adolescent"))),
+                                SupportsUsed.diameterM(FRAME, FEMALE)
+                                        .minus(SupportsUsed.diameterM(FRAME, "adolescent"))),
                         new Part(
                                 "height of females' travel less males'",
                                 "males lower",
                                 Unit.METRES,
                                 Band.positive(),
-                                height(travel.and(Shares.ofBody(FEMALE))).minus(height(travel.and(Shares.ofBody(MALE))))),
+                                height(travel.and(Shares.ofBody(FEMALE)))
+                                        .minus(height(travel.and(Shares.ofBody(MALE))))),
                         new Part(
                                 "mother's height at rest less in travel",
                                 "rests higher",
@@ -260,9 +271,6 @@ final class CalibrationPatterns {
                 "familiarity",
                 List.of(new Part(
                         "days until use is 63 % of its later level",
-                        "28 d to more than 6 months",
-                        Unit.DAYS,
-                        Band.within(28, 200),
-                        Adoption.days(TOWER))));
+                        "28 d to more than 6 months", Unit.DAYS, Band.within(28, 200), Adoption.days(TOWER))));
     }
 }

@@ -91,12 +91,14 @@ final class CorroborationPatterns {
                 "near the edge of a cage",
                 "Soubiea 2017, digitalcommons.cwu.edu/etd/628",
                 "perimeter",
-                List.of(part("time within arm's reach of the edge", 0.90, Shares.share(CAGE, ALL, Edge.withinReach()))));
+                List.of(part(
+                        "time within arm's reach of the edge", 0.90, Shares.share(CAGE, ALL, Edge.withinReach()))));
     }
 
     private static Pattern high() {
         Run added = WINGS.in("high structures");
-        Predicate<Piece> outdoors = piece -> piece.habitat().graph().place(piece.toHold()).yM() > 6;
+        Predicate<Piece> outdoors =
+                piece -> piece.habitat().graph().place(piece.toHold()).yM() > 6;
         return new Pattern(
                 10,
                 "high structures added",

@@ -43,10 +43,11 @@ class HoursTest {
         Lives lives = Lives.in(folder);
         Run summer = Run.of("north").on(JUNE).lasting(1, 12);
         Run winter = summer.on(DECEMBER);
-        double laterH = mean(Sleep.startHour(summer).minus(Sleep.startHour(winter)).of(lives));
+        double laterH =
+                mean(Sleep.startHour(summer).minus(Sleep.startHour(winter)).of(lives));
         var site = lives.study("north").base().enclosure().site();
-        double sunsetLaterH =
-                hours(Daylight.of(site, JUNE).sunset()) - hours(Daylight.of(site, DECEMBER).sunset());
+        double sunsetLaterH = hours(Daylight.of(site, JUNE).sunset())
+                - hours(Daylight.of(site, DECEMBER).sunset());
         assertTrue(sunsetLaterH > 4, "hours between the sunsets: " + sunsetLaterH);
         // an animal may be in its bed up to half an hour early, as its last stay ends
         assertEquals(sunsetLaterH, laterH, 0.5);

@@ -28,7 +28,12 @@ final class Lives {
     private final Map<String, Double> tried;
     private final boolean worth;
 
-    private Lives(Path folder, Map<String, Study> studies, Map<String, Habitat> habitats, Map<String, Double> tried, boolean worth) {
+    private Lives(
+            Path folder,
+            Map<String, Study> studies,
+            Map<String, Habitat> habitats,
+            Map<String, Double> tried,
+            boolean worth) {
         this.folder = folder;
         this.studies = studies;
         this.habitats = habitats;

@@ -15,7 +15,8 @@ final class Nests {
     static Measurement aDay(Run run) {
         return lives -> {
             Outcome outcome = lives.outcome(run);
-            int animalDays = outcome.habitat().animals().size() * outcome.settings().days();
+            int animalDays =
+                    outcome.habitat().animals().size() * outcome.settings().days();
             List<Double> found = new ArrayList<>();
             for (Journal journal : outcome.journals()) {
                 found.add((double) Sleep.nights(journal).size() / animalDays);

@@ -52,7 +52,8 @@ final class PatternTable {
         String verdict = inside ? "**inside**" : "**missed**";
         String number = Integer.toString(pattern.number());
         if (pattern.parts().size() > 1) {
-            return row(number, "**" + pattern.words() + "**", pattern.source(), "all", "", "", verdict, pattern.terms());
+            return row(
+                    number, "**" + pattern.words() + "**", pattern.source(), "all", "", "", verdict, pattern.terms());
         }
         Part part = pattern.parts().get(0);
         return row(

@@ -13,8 +13,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 class PatternTableTest {
 
     private static final Path PAGE = Path.of("..", "docs", "validation.md");
-    private static final String REFRESH = "docs/validation.md differs from what is computed; refresh it with: mvn -B -ntp verify"
-            + " -pl reports -am -Dlimbway.refresh-docs=true -Dtest=PatternTableTest -Dsurefire.failIfNoSpecifiedTests=false";
+    private static final String REFRESH =
+            "docs/validation.md differs from what is computed; refresh it with: mvn -B -ntp verify"
+                    + " -pl reports -am -Dlimbway.refresh-docs=true -Dtest=PatternTableTest -Dsurefire.failIfNoSpecifiedTests=false";
 
     @Test
     void thePageIsWhatIsComputed() throws IOException {

@@ -18,8 +18,7 @@ final class SupportsUsed {
     /** Mean diameter of what is travelled on, by length; the thicker of two of a kind and span is the stiffer. */
     static Measurement diameterM(Run run, String body) {
         SupportsUsed used = new SupportsUsed();
-        Predicate<Piece> along = piece ->
-                piece.travels() && piece.body().equals(body) && used.of(piece) > 0;
+        Predicate<Piece> along = piece -> piece.travels() && piece.body().equals(body) && used.of(piece) > 0;
         ToDoubleFunction<Piece> length = piece -> piece.habitat().graph().lengthM(piece.move());
         return Shares.weighted(run, along, length, used::of);
     }

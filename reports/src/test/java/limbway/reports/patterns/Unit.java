@@ -7,6 +7,7 @@ enum Unit {
     PERCENT(" %", 100, 1),
     POINTS(" points", 100, 1),
     METRES(" m", 1, 2),
+    MILLIMETRES(" mm", 1000, 1),
     MINUTES(" min", 1, 1),
     CLOCK(" h", 1, 2),
     DAYS(" d", 1, 0),

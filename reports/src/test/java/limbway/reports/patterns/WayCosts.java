@@ -31,7 +31,9 @@ final class WayCosts {
             int start = graph.useHolds(graph.resourceNumber(from))[0];
             Search search = habitat.routes(habitat.bodies().get(0)).find(start, graph.resourceNumber(to));
             return search instanceof Search.Reached reached
-                    ? which.apply(reached).map(way -> List.of(way.milliJ() / 1000.0)).orElse(List.of())
+                    ? which.apply(reached)
+                            .map(way -> List.of(way.milliJ() / 1000.0))
+                            .orElse(List.of())
                     : List.of();
         };
     }
