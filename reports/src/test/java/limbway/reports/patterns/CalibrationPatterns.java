@@ -16,7 +16,7 @@ final class CalibrationPatterns {
     private static final Run FRAME = Run.of("patterns/11-thick-and-thin");
     private static final Run SUMMER = Run.of("patterns/13-seasons").on(LocalDate.of(2026, 7, 15));
     private static final Run WINTER = Run.of("patterns/13-seasons").on(LocalDate.of(2026, 1, 15));
-    private static final Run FIGS = Run.of("patterns/15-four-figs").lasting(8, 12);
+    private static final Run FIGS = Run.of("patterns/15-four-figs").lasting(16, 16);
     private static final Run TOWER = Run.of("patterns/17-new-tower").in("tower").lasting(270, 10);
 
     private static final String MALE = "flanged male";
