@@ -86,7 +86,7 @@ public final class Pole {
     }
 
     public static Outcome outcome(Habitat habitat, int days, Journal... journals) {
-        RunSettings settings = new RunSettings(1, journals.length, days, LocalDate.of(2026, 3, 21), 1);
+        RunSettings settings = new RunSettings(1, journals.length, days, LocalDate.of(2026, 3, 21), 1, 0);
         return new Outcome(habitat, settings, List.of(journals), true);
     }
 
@@ -95,7 +95,7 @@ public final class Pole {
                 replication,
                 List.of(trips),
                 List.of(),
-                List.of(new Reserve(0, 0, 5000, 1000, 3000, 1000), new Reserve(1, 0, 5000, 1000, 3000, 1000)),
+                List.of(new Reserve(0, 0, 5000, 1000, 3000, 500, 500), new Reserve(1, 0, 5000, 1000, 3000, 500, 500)),
                 List.of());
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.energy.EnergySettings;
+import limbway.model.parameter.Assumable;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.study.Animal;
 import limbway.model.study.Study;
@@ -25,13 +26,13 @@ import limbway.sim.habitat.Habitat;
 /** The example yard, lived in for a day three times over. */
 public final class Yard {
 
-    private static final RunSettings SETTINGS = new RunSettings(7, 3, 1, LocalDate.of(2026, 3, 21), 1);
+    private static final RunSettings SETTINGS = new RunSettings(7, 3, 1, LocalDate.of(2026, 3, 21), 1, 0);
 
     private Yard() {}
 
     public static Study study() {
         Path file = Path.of("..", "scenarios", "examples", "yard.yaml");
-        return ((Reading.Read) ScenarioReader.read(file)).study();
+        return ((Reading.Read) ScenarioReader.read(file, Assumable.nothing())).study();
     }
 
     public static Measures measures(Variant layout, List<Animal> animals) {
@@ -57,12 +58,14 @@ public final class Yard {
                 1,
                 "test",
                 "17",
+                true,
                 DaySettings.standard().parameters(),
                 List.of());
         return new Report(
                 info,
                 layouts.get(0),
                 others,
+                List.of(),
                 List.of(),
                 Audit.of(layouts.get(0).outcome().habitat()));
     }

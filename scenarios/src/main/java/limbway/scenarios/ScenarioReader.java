@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 
+import limbway.model.parameter.Assumable;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.format.SourceText;
 import limbway.scenarios.format.YamlTree;
@@ -23,16 +24,17 @@ public final class ScenarioReader {
      * Reads a scenario file, and the survey table that it names.
      *
      * @param path the file; messages name it as it is given here
+     * @param assumable numbers and situations that it may set by name
      * @return the study, or every mistake
      */
-    public static Reading read(Path path) {
+    public static Reading read(Path path, Assumable assumable) {
         Problems problems = new Problems();
         String name = path.toString();
         Optional<byte[]> bytes = ScenarioFile.read(path, Place.startOf(name), SourceText.MAX_BYTES, problems);
         Path folder = path.resolveSibling("");
         return bytes.isEmpty()
                 ? new Reading.Refused(problems.inOrder(name))
-                : read(name, bytes.get(), folder, problems);
+                : read(name, bytes.get(), folder, assumable, problems);
     }
 
     /**
@@ -41,17 +43,18 @@ public final class ScenarioReader {
      * @param name what messages call it
      * @param text the scenario
      * @param folder where tables with relative names are looked for
+     * @param assumable numbers and situations that it may set by name
      * @return the study, or every mistake
      */
-    public static Reading read(String name, String text, Path folder) {
-        return read(name, text.getBytes(StandardCharsets.UTF_8), folder, new Problems());
+    public static Reading read(String name, String text, Path folder, Assumable assumable) {
+        return read(name, text.getBytes(StandardCharsets.UTF_8), folder, assumable, new Problems());
     }
 
-    private static Reading read(String name, byte[] bytes, Path folder, Problems problems) {
+    private static Reading read(String name, byte[] bytes, Path folder, Assumable assumable, Problems problems) {
         Optional<Node> root = SourceText.decode(name, bytes, SourceText.MAX_BYTES, problems)
                 .flatMap(text -> YamlTree.parse(name, text, problems));
         return root.isEmpty()
                 ? new Reading.Refused(problems.inOrder(name))
-                : new StudyReader(name, bytes, folder, problems).read(root.get());
+                : new StudyReader(name, bytes, folder, assumable, problems).read(root.get());
     }
 }

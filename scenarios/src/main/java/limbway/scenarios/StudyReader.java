@@ -12,20 +12,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.SortedMap;
+import java.util.stream.Stream;
 
 import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Ground;
 import limbway.model.enclosure.Site;
 import limbway.model.geometry.Outline;
+import limbway.model.parameter.Assumable;
 import limbway.model.parameter.Parameter;
 import limbway.model.study.Animal;
 import limbway.model.study.Climate;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
 import limbway.scenarios.entry.AnimalReader;
+import limbway.scenarios.entry.AssumedReader;
 import limbway.scenarios.entry.Bodies;
 import limbway.scenarios.entry.BodyReader;
+import limbway.scenarios.entry.FeedingReader;
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.GroundReader;
@@ -58,14 +62,16 @@ final class StudyReader {
     private final String name;
     private final MessageDigest digest;
     private final Path folder;
+    private final Assumable assumable;
     private final Problems problems;
     private final Values values;
     private final List<Parameter> parameters = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    StudyReader(String name, byte[] bytes, Path folder, Problems problems) {
+    StudyReader(String name, byte[] bytes, Path folder, Assumable assumable, Problems problems) {
         this.name = name;
         this.folder = folder;
+        this.assumable = assumable;
         this.problems = problems;
         this.values = new Values(problems);
         this.digest = sha256();
@@ -91,21 +97,26 @@ final class StudyReader {
                 .map(new BodyReader(catalogue, problems)::read)
                 .orElse(new Bodies(catalogue, List.of()));
         Optional<List<Animal>> animals = fields.read("animals", new AnimalReader(bodies, problems)::read);
+        SortedMap<String, Double> assumed = new AssumedReader(assumable, problems).read(fields);
         Map<Section, List<MappingNode>> entries = new EnumMap<>(Section.class);
         for (Section section : Section.values()) {
             entries.put(section, new ArrayList<>(entries(fields, section.key())));
         }
         boolean surveyed = fields.find("survey").isEmpty() || addTrees(fields, entries.get(Section.SUPPORTS));
         Sheet sheet = new Sheet(
-                entries, entries(fields, "keepers"), placeOf(fields, "resources"), placeOf(fields, "keepers"));
+                entries,
+                entries(fields, "keepers"),
+                entries(fields, "visitors"),
+                placeOf(fields, "resources"),
+                placeOf(fields, "keepers"));
         if (!surveyed) {
             return refused();
         }
         LayoutReader reader = new LayoutReader(site.orElse(SOMEWHERE), ground.orElse(BOUNDLESS));
         Layout layout = reader.read(sheet, Set.of(), problems);
-        Variant base = new Variant(VariantReader.BASE_NAME, "", layout.enclosure(), layout.feedings());
+        Variant base = new Variant(VariantReader.BASE_NAME, "", layout.enclosure(), layout.keeping(), Set.of());
         List<Variant> variants = fields.find("variants")
-                .map(node -> new VariantReader(reader, sheet, problems).read(node))
+                .map(node -> new VariantReader(reader, sheet, layout.enclosure(), problems).read(node))
                 .orElse(List.of());
         if (!problems.isEmpty()) {
             return refused();
@@ -114,7 +125,10 @@ final class StudyReader {
         notes.addAll(weatherReader.notes());
         parameters.addAll(bodies.parameters());
         parameters.addAll(AnimalReader.assumed(animals.orElseThrow()));
-        Study study = new Study(title, climate, animals.orElseThrow(), base, variants, new TreeMap<>());
+        parameters.addAll(FeedingReader.assumed(Stream.concat(Stream.of(base), variants.stream())
+                .flatMap(variant -> variant.feedings().stream())
+                .toList()));
+        Study study = new Study(title, climate, animals.orElseThrow(), base, variants, assumed);
         return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
     }
 

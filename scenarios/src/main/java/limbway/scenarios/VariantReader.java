@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import limbway.model.enclosure.Enclosure;
 import limbway.model.study.Variant;
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
@@ -13,6 +14,7 @@ import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.Values;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
+import limbway.scenarios.layout.Additions;
 import limbway.scenarios.layout.Layout;
 import limbway.scenarios.layout.LayoutReader;
 import limbway.scenarios.layout.Sheet;
@@ -38,12 +40,14 @@ final class VariantReader {
 
     private final LayoutReader reader;
     private final Sheet base;
+    private final Enclosure drawn;
     private final Problems problems;
     private final Map<String, Place> names = new LinkedHashMap<>();
 
-    VariantReader(LayoutReader reader, Sheet base, Problems problems) {
+    VariantReader(LayoutReader reader, Sheet base, Enclosure drawn, Problems problems) {
         this.reader = reader;
         this.base = base;
+        this.drawn = drawn;
         this.problems = problems;
     }
 
@@ -90,6 +94,7 @@ final class VariantReader {
         Sheet sheet = applied.apply(changes.get());
         Layout layout = reader.read(sheet, applied.gone(), own);
         problems.addThoseOnlyIn(own, name);
-        return fields.build(() -> new Variant(name, note, layout.enclosure(), layout.feedings()));
+        return fields.build(() ->
+                new Variant(name, note, layout.enclosure(), layout.keeping(), Additions.to(drawn, layout.enclosure())));
     }
 }

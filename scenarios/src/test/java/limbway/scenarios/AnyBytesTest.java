@@ -14,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import limbway.model.parameter.Assumable;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
@@ -116,7 +118,7 @@ class AnyBytesTest {
                           mend     save it again as plain text with the encoding UTF-8
 
                         1 problem
-                        """, Examples.refusal(ScenarioReader.read(file)));
+                        """, Examples.refusal(ScenarioReader.read(file, Assumable.nothing())));
     }
 
     @Test
@@ -125,17 +127,17 @@ class AnyBytesTest {
         assertEquals(
                 missing + ":1:1: there is no such file\n  found    " + missing
                         + "\n  mend     check the name and the folder\n\n1 problem\n",
-                Examples.refusal(ScenarioReader.read(missing)));
+                Examples.refusal(ScenarioReader.read(missing, Assumable.nothing())));
         assertEquals(
                 folder + ":1:1: this is a folder, not a file\n  found    " + folder + "\n\n1 problem\n",
-                Examples.refusal(ScenarioReader.read(folder)));
+                Examples.refusal(ScenarioReader.read(folder, Assumable.nothing())));
         Path giant = folder.resolve("giant.yaml");
         Files.write(giant, new byte[5 * 1024 * 1024]);
         assertEquals(
                 giant + ":1:1: this file is too large\n  found    5242880 bytes\n"
                         + "  allowed  at most 4194304 bytes (4 MiB)\n"
                         + "  mend     check that this is the file you meant, and take out what is not needed\n\n1 problem\n",
-                Examples.refusal(ScenarioReader.read(giant)));
+                Examples.refusal(ScenarioReader.read(giant, Assumable.nothing())));
     }
 
     @Test
@@ -157,7 +159,9 @@ class AnyBytesTest {
             random.nextBytes(bytes);
             Path file = folder.resolve("random-" + i);
             Files.write(file, bytes);
-            assertInstanceOf(Reading.Refused.class, assertTimeoutPreemptively(LIMIT, () -> ScenarioReader.read(file)));
+            assertInstanceOf(
+                    Reading.Refused.class,
+                    assertTimeoutPreemptively(LIMIT, () -> ScenarioReader.read(file, Assumable.nothing())));
         }
     }
 
@@ -187,7 +191,7 @@ class AnyBytesTest {
         Path file = folder.resolve(name.replace(' ', '-'));
         assertTimeoutPreemptively(LIMIT, () -> {
             Files.write(file, text.getBytes(StandardCharsets.UTF_8));
-            assertInstanceOf(Reading.Refused.class, ScenarioReader.read(file));
+            assertInstanceOf(Reading.Refused.class, ScenarioReader.read(file, Assumable.nothing()));
         });
     }
 

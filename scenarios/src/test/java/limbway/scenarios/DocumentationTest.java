@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import limbway.model.enclosure.Material;
+import limbway.model.parameter.Assumable;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.Quantity;
 import limbway.scenarios.problem.Wording;
@@ -101,6 +102,8 @@ class DocumentationTest {
                           - {building: barn, outline: [[-9, 0], [-4, 0], [-4, 9]], top: 6}
                         bodies:
                           - {body: own, like: juvenile}
+                        visitors:
+                          - {viewpoint: bench, at: [-1, 1, 1.2], from: "09:00", to: "17:00"}
                         supports:
                         """)
                 .replace(
@@ -119,7 +122,7 @@ class DocumentationTest {
                 tried++;
             }
         }
-        assertTrue(tried >= 30, tried + " examples");
+        assertTrue(tried >= 40, tried + " examples");
     }
 
     @Test
@@ -154,7 +157,8 @@ class DocumentationTest {
         Matcher weather = Pattern.compile("`(weather: \\{.*?\\})`").matcher(text);
         int tried = 0;
         while (weather.find()) {
-            Reading reading = ScenarioReader.read("yard.yaml", SmallYard.TEXT + weather.group(1) + "\n", folder);
+            Reading reading = ScenarioReader.read(
+                    "yard.yaml", SmallYard.TEXT + weather.group(1) + "\n", folder, Assumable.nothing());
             assertTrue(Examples.sound(reading).study().weather().isPresent());
             tried++;
         }
@@ -174,7 +178,8 @@ class DocumentationTest {
             case "food", "shade", "nest", "retreat" -> "resources";
             case "body" -> rest.contains("count") ? "animals" : "bodies";
             case "name" -> "animals";
-            case "feed" -> "keepers";
+            case "feed", "bed", "close", "clean", "staff" -> "keepers";
+            case "viewpoint" -> "visitors";
             default -> "";
         };
     }

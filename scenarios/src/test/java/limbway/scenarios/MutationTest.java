@@ -45,7 +45,9 @@ class MutationTest {
             String text = mutated;
             int number = seed;
             Reading reading = assertTimeoutPreemptively(
-                    LIMIT, () -> ScenarioReader.read(name, text, Examples.FOLDER), () -> "seed " + number);
+                    LIMIT,
+                    () -> ScenarioReader.read(name, text, Examples.FOLDER, Examples.ASSUMABLE),
+                    () -> "seed " + number);
             if (reading instanceof Reading.Refused no) {
                 refused++;
                 check(no.problems(), text, name, seed);

@@ -209,7 +209,7 @@ class PlantedMistakesTest {
                         """),
                 Arguments.of("energy-kj: 2400", "energy-kj: 2400, portion: 3", """
                         yard.yaml:17:47: unknown key "portion" in feed "hatch"
-                          allowed  feed, at, energy-kj
+                          allowed  feed, at, energy-kj, given, handling-min
                           mend     take it out
                         """),
                 Arguments.of("energy-kj: 2400", "energy-kj: 2.4", """

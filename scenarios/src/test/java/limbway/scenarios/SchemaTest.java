@@ -156,6 +156,7 @@ class SchemaTest {
                 "on: deck-1 | on: somewhere on deck-1",
                 "on: deck-1 | on: 'deck-1, at: [1, 1, 1]'",
                 "body: adult female | body: adult femal",
+                "body: adult female | 'body: adult female, follows: []'",
                 "at: 08:00 | at: 25:00",
                 "energy-kj: 2400 | energy-kj: none",
                 "energy-kj: 2400 | energy: 2400",
@@ -253,6 +254,37 @@ class SchemaTest {
                 """;
         assertEquals(List.of(), errors(sound));
         isFoundByBoth(sound, piece, by);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bedding: 20 % | bedding: 120 %",
+                "bedding: 0.5} | bedding: 1.5}",
+                "'portions: 1}' | 'portions: 1, bedding: 1}'",
+                "given: browse | given: thrown",
+                "given: puzzle, | ",
+                "handling-min: 3 | handling-min: 3 h",
+                "'\"15:30\", bedding: 1}' | '\"15:30\"}'",
+                "'to: \"09:30\"}' | 'to: \"25:00\"}'",
+                "'clean: nest-1, from' | 'clean: nest-1, at'",
+                "'at: [0, 8], from: \"07:30\", to: \"16:30\"' | 'at: [0], from: \"07:30\", to: \"16:30\"'",
+                "'[12, -2, 1.6]' | '[12, -2]'",
+                "viewpoint: gallery | viewpoint: the gallery",
+                "situation: moved in lately | situation: []",
+                "worth.bedding: 0.2 | worth.bedding: [0.2]",
+                "'{stop: nest-1}' | '{stop: nest-1, at: \"08:00\"}'"
+            })
+    void mistakesOfStructureInAVisitorsYardAreFoundByBoth(String piece, String by) {
+        String sound = Examples.text("visitors-yard.yaml");
+        String text = sound.replace(piece, by == null ? "" : by);
+        assertFalse(text.equals(sound), piece);
+        assertFalse(errors(text).isEmpty(), "the schema accepts " + by);
+        assertInstanceOf(
+                Reading.Refused.class,
+                ScenarioReader.read("yard.yaml", text, Examples.FOLDER, Examples.ASSUMABLE),
+                "the reader accepts " + by);
     }
 
     private static List<String> keysOf(JsonNode object) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Support;
+import limbway.model.parameter.Assumable;
 
 /** A sound scenario of a few lines with everything that climbs, stops or slopes, into which tests plant mistakes. */
 final class SmallCage {
@@ -58,7 +59,7 @@ final class SmallCage {
     }
 
     static Reading read(String text) {
-        return ScenarioReader.read("cage.yaml", text, Path.of("."));
+        return ScenarioReader.read("cage.yaml", text, Path.of("."), Assumable.nothing());
     }
 
     /** The cage as drawn. */

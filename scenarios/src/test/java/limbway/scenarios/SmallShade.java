@@ -3,6 +3,7 @@ package limbway.scenarios;
 import java.nio.file.Path;
 
 import limbway.model.enclosure.Enclosure;
+import limbway.model.parameter.Assumable;
 
 /** A sound scenario of a few lines with everything that gives shade, into which tests plant mistakes. */
 final class SmallShade {
@@ -44,7 +45,7 @@ final class SmallShade {
     }
 
     static Reading read(String text) {
-        return ScenarioReader.read("shade.yaml", text, Path.of("."));
+        return ScenarioReader.read("shade.yaml", text, Path.of("."), Assumable.nothing());
     }
 
     /** The scenario as drawn. */

@@ -2,6 +2,8 @@ package limbway.scenarios;
 
 import java.nio.file.Path;
 
+import limbway.model.parameter.Assumable;
+
 /** A sound scenario of a few lines, into which tests plant mistakes. */
 final class SmallYard {
 
@@ -38,6 +40,6 @@ final class SmallYard {
     }
 
     static Reading read(String text) {
-        return ScenarioReader.read("yard.yaml", text, Path.of("."));
+        return ScenarioReader.read("yard.yaml", text, Path.of("."), Assumable.nothing());
     }
 }

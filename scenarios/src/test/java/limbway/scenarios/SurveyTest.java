@@ -10,6 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Support;
+import limbway.model.parameter.Assumable;
 import limbway.model.parameter.Parameter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -28,7 +29,7 @@ class SurveyTest {
     private Reading read(String survey, String table) throws IOException {
         Files.writeString(folder.resolve("trees.csv"), table);
         String text = SmallYard.TEXT.replace("animals:\n", survey);
-        return ScenarioReader.read("yard.yaml", text, folder);
+        return ScenarioReader.read("yard.yaml", text, folder, Assumable.nothing());
     }
 
     private void assertRefused(String expected, String survey, String table) throws IOException {
@@ -78,7 +79,7 @@ class SurveyTest {
         String text = SmallYard.TEXT
                 .replace("animals:\n", SURVEY)
                 .replace("[{move: hatch, on: mast-2 at 5.5}]", "[{alter: t-1, height: 9.5, crown-base: 3}]");
-        Reading.Read read = Examples.sound(ScenarioReader.read("yard.yaml", text, folder));
+        Reading.Read read = Examples.sound(ScenarioReader.read("yard.yaml", text, folder, Assumable.nothing()));
         assertEquals(
                 9.5, read.study().variants().get(0).enclosure().crowns().get(0).topZM());
     }
@@ -171,7 +172,7 @@ class SurveyTest {
 
                 1 problem
                 """.formatted(folder.resolve("trees.csv")),
-                Examples.refusal(ScenarioReader.read("yard.yaml", text, folder)));
+                Examples.refusal(ScenarioReader.read("yard.yaml", text, folder, Assumable.nothing())));
     }
 
     /** A pipe that nobody writes into would keep the reader waiting for ever. */
@@ -187,8 +188,8 @@ class SurveyTest {
 
                 1 problem
                 """,
-                Examples.refusal(
-                        ScenarioReader.read("yard.yaml", SmallYard.TEXT.replace("animals:\n", survey), folder)));
+                Examples.refusal(ScenarioReader.read(
+                        "yard.yaml", SmallYard.TEXT.replace("animals:\n", survey), folder, Assumable.nothing())));
     }
 
     @Test

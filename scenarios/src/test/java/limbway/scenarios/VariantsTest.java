@@ -38,7 +38,7 @@ class VariantsTest {
         assertEquals(base().feedings(), variant("[]").feedings());
         for (String example : Examples.ALL) {
             String text = Examples.text(example) + "  - {name: nothing, changes: []}\n";
-            Study study = Examples.sound(ScenarioReader.read(example, text, Examples.FOLDER))
+            Study study = Examples.sound(ScenarioReader.read(example, text, Examples.FOLDER, Examples.ASSUMABLE))
                     .study();
             assertEquals(
                     study.base().enclosure(),

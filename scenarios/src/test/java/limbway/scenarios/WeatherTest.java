@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import limbway.model.parameter.Assumable;
 import limbway.model.weather.HourlyWeather;
 import limbway.model.weather.MonthlyWeather;
 import limbway.scenarios.format.SourceText;
@@ -35,7 +36,7 @@ class WeatherTest {
     private Path folder;
 
     private Reading reading(String weather) {
-        return ScenarioReader.read("yard.yaml", SmallYard.TEXT + weather + "\n", folder);
+        return ScenarioReader.read("yard.yaml", SmallYard.TEXT + weather + "\n", folder, Assumable.nothing());
     }
 
     private Reading epw(EpwText text) {
@@ -202,7 +203,7 @@ class WeatherTest {
                   mend     begin with January, or correct the latitude: south is negative
 
                 1 problem
-                """, Examples.refusal(ScenarioReader.read("yard.yaml", text, folder)));
+                """, Examples.refusal(ScenarioReader.read("yard.yaml", text, folder, Assumable.nothing())));
     }
 
     @Test
@@ -219,10 +220,10 @@ class WeatherTest {
 
                 1 problem
                 """,
-                Examples.refusal(ScenarioReader.read("yard.yaml", kolkata, folder))
+                Examples.refusal(ScenarioReader.read("yard.yaml", kolkata, folder, Assumable.nothing()))
                         .replace(folder.toString(), "FOLDER"));
-        Reading.Read utc =
-                Examples.sound(ScenarioReader.read("yard.yaml", text.replace("Asia/Kuching", "UTC"), folder));
+        Reading.Read utc = Examples.sound(
+                ScenarioReader.read("yard.yaml", text.replace("Asia/Kuching", "UTC"), folder, Assumable.nothing()));
         assertEquals(2, utc.notes().size());
     }
 

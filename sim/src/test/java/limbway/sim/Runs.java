@@ -29,10 +29,15 @@ public final class Runs {
         return all(habitat, days, seed, 1, 1).journals().get(0);
     }
 
-    /** Several replications. */
+    /** Several replications in which nothing counts but needs and energy. */
     public static Outcome all(Habitat habitat, int days, int seed, int replications, int threads) {
         RunSettings settings = new RunSettings(seed, replications, days, DATE, threads);
-        return Experiment.run(habitat, settings, DaySettings.standard(), (done, total) -> {}, Audit.STRICT);
+        return all(habitat, settings, DaySettings.standard().withoutWorth());
+    }
+
+    /** Several replications under given settings. */
+    public static Outcome all(Habitat habitat, RunSettings settings, DaySettings day) {
+        return Experiment.run(habitat, settings, day, (done, total) -> {}, Audit.STRICT);
     }
 
     /** The trips of the animals before a number. */
@@ -71,6 +76,7 @@ public final class Runs {
         assertAlike(expected.stays(), found.stays());
         assertAlike(expected.reserves(), found.reserves());
         assertAlike(expected.stocks(), found.stocks());
+        assertAlike(expected.displacements(), found.displacements());
     }
 
     private static String brief(Object entry) {

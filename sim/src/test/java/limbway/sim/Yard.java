@@ -17,6 +17,7 @@ import limbway.model.scene.Scene;
 import limbway.model.study.Animal;
 import limbway.model.study.Climate;
 import limbway.model.study.Feeding;
+import limbway.model.study.FeedingMethod;
 import limbway.model.study.Variant;
 import limbway.sim.habitat.Habitat;
 
@@ -102,13 +103,24 @@ public final class Yard {
 
     /** An animal with a body of the catalogue. */
     public Yard animal(String name, String body, int rank) {
-        animals.add(new Animal(name, body(body), rank));
+        return animal(new Animal(name, body(body), rank));
+    }
+
+    /** An animal. */
+    public Yard animal(Animal animal) {
+        animals.add(animal);
         return this;
     }
 
     /** Food put out every day. */
     public Yard feed(String resource, String at, double energyKj) {
         feedings.add(new Feeding(resource, LocalTime.parse(at), energyKj));
+        return this;
+    }
+
+    /** Food put out every day in some way. */
+    public Yard feed(String resource, String at, double energyKj, FeedingMethod method, double handlingMin) {
+        feedings.add(new Feeding(resource, LocalTime.parse(at), energyKj, method, handlingMin));
         return this;
     }
 

@@ -13,6 +13,14 @@ interface Caster {
      */
     double through(double x, double y, double z, double dx, double dy, double dz, int season);
 
+    /**
+     * Share of the light that comes through on the way from a point to another, to the eye of somebody who looks.
+     *
+     * @param lengthM distance of the other point, in the direction [m]
+     * @param season state of the leaves
+     */
+    double before(double x, double y, double z, double dx, double dy, double dz, double lengthM, int season);
+
     /** Whether nothing at all comes through it where it is met. */
     default boolean isOpaque() {
         return false;

@@ -34,6 +34,11 @@ final class Leaves implements Caster {
 
     @Override
     public double through(double x, double y, double z, double dx, double dy, double dz, int season) {
+        return before(x, y, z, dx, dy, dz, Double.POSITIVE_INFINITY, season);
+    }
+
+    @Override
+    public double before(double x, double y, double z, double dx, double dy, double dz, double lengthM, int season) {
         double px = (x - middle.xM()) / radiusM;
         double py = (y - middle.yM()) / radiusM;
         double pz = (z - middle.zM()) / halfDepthM;
@@ -48,7 +53,7 @@ final class Leaves implements Caster {
             return 1;
         }
         double half = Math.sqrt(root);
-        double out = (half - b) / a;
+        double out = Math.min(lengthM, (half - b) / a);
         double in = Math.max(0, (-half - b) / a);
         return out <= in ? 1 : StrictMath.exp(-extinctionPerM[season] * (out - in));
     }

@@ -101,6 +101,12 @@ final class Member implements Caster {
         return 1 - (discLeftOf((miss + radius) / sun) - discLeftOf((miss - radius) / sun));
     }
 
+    /** A support is seldom broader than an animal, and the animal holds on to it: it hides nobody. */
+    @Override
+    public double before(double x, double y, double z, double dx, double dy, double dz, double lengthM, int season) {
+        return 1;
+    }
+
     /** Share of a disc of radius 1 that lies on one side of a line at the distance q from its middle. */
     private static double discLeftOf(double q) {
         if (q >= 1) {

@@ -92,6 +92,31 @@ public final class ShadeScene {
         return sum / SKY.size();
     }
 
+    /**
+     * How much light passes on the straight line between two points. Supports hide nothing, as they are seldom broader than
+     * an animal.
+     *
+     * @param from one point
+     * @param to the other, elsewhere
+     * @param season state of the leaves
+     * @return share, 0 to 1; what lies in a point itself, such as the deck that it is on, takes nothing
+     */
+    public double between(Point from, Point to, int season) {
+        Point way = to.minus(from);
+        double lengthM = way.lengthM();
+        if (lengthM == 0) {
+            return 1;
+        }
+        Point d = way.times(1 / lengthM);
+        int[] met = new int[casters.length];
+        int n = boxes.along(new double[] {from.xM(), from.yM(), from.zM()}, new double[3], d.xM(), d.yM(), d.zM(), met);
+        double light = 1;
+        for (int i = 0; i < n && light > 0; i++) {
+            light *= casters[met[i]].before(from.xM(), from.yM(), from.zM(), d.xM(), d.yM(), d.zM(), lengthM, season);
+        }
+        return light;
+    }
+
     private static List<Point> sky() {
         List<Point> directions = new ArrayList<>();
         for (int ring = 0; ring < RINGS; ring++) {

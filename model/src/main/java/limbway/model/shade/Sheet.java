@@ -10,6 +10,9 @@ final class Sheet implements Caster {
     /** A point lies on a sheet, not below it, when it is nearer than this [m]. */
     private static final double ON_IT_M = 1e-6;
 
+    /** Whatever would be farther away is met by a ray that runs along the sheet [m]. */
+    private static final double FARTHEST_M = 1e9;
+
     /** A ray in the very edge of a box is no concern of the tree's: boxes are this much larger [m]. */
     private static final double ROUNDING_M = 1e-6;
 
@@ -87,10 +90,15 @@ final class Sheet implements Caster {
 
     @Override
     public double through(double x, double y, double z, double dx, double dy, double dz, int season) {
+        return before(x, y, z, dx, dy, dz, FARTHEST_M, season);
+    }
+
+    @Override
+    public double before(double x, double y, double z, double dx, double dy, double dz, double lengthM, int season) {
         double slant = nx * dx + ny * dy + nz * dz;
         double t = (offset - nx * x - ny * y - nz * z) / slant;
         // also where the ray runs along the sheet and t is no number
-        if (!(t > ON_IT_M && t < 1e9)) {
+        if (!(t > ON_IT_M && t < lengthM - ON_IT_M)) {
             return 1;
         }
         double u = flat == 0 ? y + t * dy : x + t * dx;

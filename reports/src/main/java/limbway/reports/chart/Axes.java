@@ -88,6 +88,11 @@ final class Axes {
     }
 
     static Painter painter(Plot plot, boolean withLegend) {
+        JFreeChart chart = chart(plot, withLegend);
+        return (Graphics2D g, Rectangle2D area) -> chart.draw(g, area);
+    }
+
+    static JFreeChart chart(Plot plot, boolean withLegend) {
         JFreeChart chart = new JFreeChart(null, Style.type(TEXT), plot, withLegend);
         chart.setBackgroundPaint(Style.PAPER);
         chart.setPadding(new RectangleInsets(8, 8, 4, 16));
@@ -99,6 +104,6 @@ final class Axes {
             legend.setFrame(BlockBorder.NONE);
             legend.setBackgroundPaint(Style.PAPER);
         }
-        return (Graphics2D g, Rectangle2D area) -> chart.draw(g, area);
+        return chart;
     }
 }

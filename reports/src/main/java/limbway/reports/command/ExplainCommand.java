@@ -22,7 +22,6 @@ import limbway.model.explain.GroundReason;
 import limbway.model.explain.GroundReasons;
 import limbway.model.explain.PairWays;
 import limbway.model.graph.RouteGraph;
-import limbway.model.route.ChoiceSharpness;
 import limbway.model.route.Routes;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
@@ -95,7 +94,7 @@ final class ExplainCommand implements Callable<Integer> {
         if (fromNumber == toNumber) {
             throw Refusal.of("--from and --to are the same place", to, "two different places", "choose another");
         }
-        Search search = PairWays.find(routes, ChoiceSharpness.GROUP.standard(), fromNumber, toNumber);
+        Search search = PairWays.find(routes, routes.sharpness(), fromNumber, toNumber);
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("scenario", question.fileName());
         root.put("layout", question.layout().name());

@@ -22,6 +22,7 @@ import limbway.reports.words.Cautions;
             RunCommand.class,
             ExplainCommand.class,
             ShadeCommand.class,
+            ScreenCommand.class,
             GraphCommand.class
         },
         synopsisHeading = "Use: ",
@@ -34,6 +35,7 @@ import limbway.reports.words.Cautions;
             "  limbway run yard.yaml --out yard-report",
             "  limbway explain yard.yaml --body \"adult female\" --from nest-1 --to hatch",
             "  limbway shade yard.yaml --out yard-shade",
+            "  limbway screen yard.yaml --out yard-screen",
             "",
             "Exit code: 0 done; 1 done, and something must be mended; 2 the input is wrong; 3 it could not be done.",
             "",

@@ -87,6 +87,19 @@ abstract class NumberInRange<T> implements ITypeConverter<T> {
         }
     }
 
+    /** Days before the days that count. */
+    static final class WarmUp extends NumberInRange<Integer> {
+
+        WarmUp() {
+            super("a whole number of days from 0 to 366");
+        }
+
+        @Override
+        Integer fitting(double number) {
+            return number >= 0 && number <= 366 && number == Math.rint(number) ? (Integer) (int) number : null;
+        }
+    }
+
     /** Minutes into which an hour can be divided. */
     static final class Step extends NumberInRange<Integer> {
 

@@ -3,14 +3,15 @@ package limbway.reports.command;
 import java.nio.file.Path;
 import java.util.List;
 
-import limbway.model.energy.EnergySettings;
+import limbway.model.parameter.Assumable;
 import limbway.model.parameter.Parameter;
-import limbway.model.route.ChoiceSharpness;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
 import limbway.scenarios.Reading;
 import limbway.scenarios.ScenarioReader;
 import limbway.scenarios.problem.ProblemReport;
+import limbway.sim.experiment.Assumptions;
+import limbway.sim.experiment.Situations;
 import limbway.sim.habitat.Habitat;
 
 /**
@@ -19,16 +20,35 @@ import limbway.sim.habitat.Habitat;
  * @param fileName name of the file without its folder
  * @param read the study and what belongs to it
  * @param layout the layout asked about
+ * @param assumptions the numbers of the model, some of them set by the scenario
  */
-record Question(String fileName, Reading.Read read, Variant layout) {
+record Question(String fileName, Reading.Read read, Variant layout, Assumptions assumptions) {
 
     static Question of(CommonOptions options) throws Refusal {
-        Reading reading = ScenarioReader.read(options.scenario);
+        Assumptions standard = Assumptions.standard();
+        Reading reading = ScenarioReader.read(options.scenario, new Assumable(standard.parameters(), Situations.all()));
         if (reading instanceof Reading.Refused refused) {
             throw new Refusal(ProblemReport.text(refused.problems()));
         }
         Reading.Read read = (Reading.Read) reading;
-        return new Question(fileName(options.scenario), read, layout(read.study(), options.variant));
+        return new Question(
+                fileName(options.scenario),
+                read,
+                layout(read.study(), options.variant),
+                assumed(standard, read.study()));
+    }
+
+    /** Each number is in its range; together they may still contradict each other. */
+    private static Assumptions assumed(Assumptions standard, Study study) throws Refusal {
+        try {
+            return standard.with(study.assumed());
+        } catch (IllegalArgumentException e) {
+            throw Refusal.of(
+                    "the numbers that the scenario assumes do not go together",
+                    e.getMessage(),
+                    "",
+                    "change assume or situation");
+        }
     }
 
     Study study() {
@@ -44,12 +64,7 @@ record Question(String fileName, Reading.Read read, Variant layout) {
     }
 
     Habitat habitat(Variant other) {
-        return new Habitat(
-                other,
-                study().animals(),
-                study().climate(),
-                EnergySettings.standard(),
-                ChoiceSharpness.GROUP.standard());
+        return new Habitat(other, study().animals(), study().climate(), assumptions.energy(), assumptions.sharpness());
     }
 
     private static Variant layout(Study study, String name) throws Refusal {

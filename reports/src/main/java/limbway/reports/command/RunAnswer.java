@@ -7,10 +7,12 @@ import java.util.Map;
 
 import limbway.reports.data.Json;
 import limbway.reports.measure.Aspect;
+import limbway.reports.measure.ElevatedTime;
 import limbway.reports.measure.LayoutDifference;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGround;
 import limbway.reports.measure.OffGroundShare;
+import limbway.reports.measure.Visibility;
 import limbway.reports.page.Report;
 
 /** The machine-readable answer of a run. */
@@ -27,12 +29,18 @@ final class RunAnswer {
         root.put("replications", report.info().finishedReplications());
         root.put("days", report.info().settings().days());
         root.put("date", report.info().settings().date().toString());
-        addMeasures(root, report.measures());
+        root.put("warm_up_days", report.info().settings().warmUpDays());
+        root.put("worth", report.info().worth() ? "on" : "off");
+        addMeasures(root, report.measures().offGround(), report.measures().elevated());
+        addMore(root, report.measures());
+        addAlone(root, report, report.measures().layout());
         List<Object> others = new ArrayList<>();
         for (Measures other : report.others()) {
             Map<String, Object> object = new LinkedHashMap<>();
             object.put("layout", other.layout());
-            addMeasures(object, other);
+            addMeasures(object, other.offGround(), other.elevated());
+            addMore(object, other);
+            addAlone(object, report, other.layout());
             Map<String, Object> difference = new LinkedHashMap<>();
             for (Aspect aspect : Aspect.values()) {
                 difference.put(
@@ -48,16 +56,55 @@ final class RunAnswer {
         return root;
     }
 
-    private static void addMeasures(Map<String, Object> object, Measures measures) {
-        OffGround offGround = measures.offGround();
+    /** The same measures with needs and energy alone, where that was run. */
+    private static void addAlone(Map<String, Object> object, Report report, String layout) {
+        report.alone().stream()
+                .filter(alone -> alone.layout().equals(layout))
+                .findFirst()
+                .ifPresent(alone -> {
+                    Map<String, Object> worthOff = new LinkedHashMap<>();
+                    addMeasures(worthOff, alone.offGround(), alone.elevated());
+                    object.put("worth_off", worthOff);
+                });
+    }
+
+    private static void addMeasures(Map<String, Object> object, OffGround offGround, ElevatedTime time) {
         Map<String, Object> shares = shares(offGround.overall());
         shares.put("by_body", each(offGround.byBody()));
         shares.put("by_animal", each(offGround.byAnimal()));
         object.put("offground", shares);
         Map<String, Object> elevated = new LinkedHashMap<>();
-        measures.elevated().share().ifPresent(share -> elevated.putAll(Json.interval(share)));
-        elevated.put("threshold_m", measures.elevated().thresholdM());
+        time.share().ifPresent(share -> elevated.putAll(Json.interval(share)));
+        elevated.put("threshold_m", time.thresholdM());
         object.put("time_elevated", elevated);
+    }
+
+    private static void addMore(Map<String, Object> object, Measures measures) {
+        object.put("waiting_min_per_day", Json.interval(measures.waiting().minutesPerDay()));
+        object.put("displacements_per_day", Json.interval(measures.waiting().displacementsPerDay()));
+        measures.visibility().ifPresent(visible -> object.put("visible", visible(visible)));
+    }
+
+    private static Map<String, Object> visible(Visibility visible) {
+        Map<String, Object> object = seen(visible.overall());
+        Map<String, Object> byBody = new LinkedHashMap<>();
+        visible.byBody().forEach((name, seen) -> byBody.put(name, seen(seen)));
+        Map<String, Object> byAnimal = new LinkedHashMap<>();
+        visible.byAnimal().forEach((name, seen) -> byAnimal.put(name, seen(seen)));
+        object.put("by_body", byBody);
+        object.put("by_animal", byAnimal);
+        return object;
+    }
+
+    private static Map<String, Object> seen(Visibility.Seen seen) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("overall", seen.fromAny().map(Json::interval).orElse(null));
+        object.put("out_of_sight", seen.outOfSight().map(Json::interval).orElse(null));
+        object.put("at_retreat", seen.atRetreat().map(Json::interval).orElse(null));
+        Map<String, Object> byViewpoint = new LinkedHashMap<>();
+        seen.fromViewpoint().forEach((name, share) -> byViewpoint.put(name, Json.interval(share)));
+        object.put("by_viewpoint", byViewpoint);
+        return object;
     }
 
     private static Map<String, Object> each(Map<String, OffGroundShare> byName) {

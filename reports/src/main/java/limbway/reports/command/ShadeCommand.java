@@ -121,12 +121,8 @@ final class ShadeCommand implements Callable<Integer> {
             description = "A platform to count, as often as there are such; without it all platforms and hammocks.")
     private List<String> platforms = new ArrayList<>();
 
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            converter = WholeNumber.class,
-            description = "Threads to use; without it as many as the machine has. The result is the same.")
-    private Integer threads;
+    @Mixin
+    private ThreadOptions threads;
 
     @Spec
     private CommandSpec spec;
@@ -203,7 +199,7 @@ final class ShadeCommand implements Callable<Integer> {
                 new ShadeRule(atLeast, shadedShare, mostBeam, lowestSunDeg),
                 ShadeCalendar.of(enclosure.site(), year, stepMin),
                 counted,
-                usedThreads(),
+                threads.count(),
                 new ShadeProgressLine(line, "sun and shade", "days", interruption::isWanted));
         line.end();
         return audited;
@@ -234,7 +230,7 @@ final class ShadeCommand implements Callable<Integer> {
                 ShadeSettings.standard(),
                 found,
                 RoofFamily.standard(),
-                usedThreads(),
+                threads.count(),
                 new ShadeProgressLine(line, "roofs", "tries", interruption::isWanted));
         line.end();
         return ShadeReport.of(info, enclosure, found, roof, heat);
@@ -259,9 +255,5 @@ final class ShadeCommand implements Callable<Integer> {
             throw OutFolder.notWritten(folder, e, "the answer above");
         }
         return true;
-    }
-
-    private int usedThreads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     }
 }

@@ -27,13 +27,15 @@ public final class DataFolder {
         layouts.addAll(others);
         JournalTables journal = new JournalTables(measures.outcome());
         MeasureTables computed = new MeasureTables(layouts);
-        List<CsvTable> tables = List.of(
+        List<CsvTable> tables = new ArrayList<>(List.of(
                 journal.trips(),
                 journal.stays(),
                 journal.reserves(),
                 journal.stocks(),
+                journal.displacements(),
                 computed.measures(),
-                computed.groundUse());
+                computed.groundUse()));
+        VisibilityTable.of(layouts).ifPresent(tables::add);
         tables(
                 folder,
                 "limbway-run",
@@ -57,6 +59,23 @@ public final class DataFolder {
                 "limbway-shade",
                 info.title() + ", " + info.layout(),
                 "Which rest platforms of an enclosure lie in shade through a year, and what else was computed of the sun.",
+                tables);
+    }
+
+    /**
+     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a screening.
+     *
+     * @param folder where to write; made if it does not exist
+     * @param info how it was made
+     * @param tables what came out
+     * @throws IOException if a file cannot be written
+     */
+    public static void write(Path folder, ScreenInfo info, List<CsvTable> tables) throws IOException {
+        tables(
+                folder,
+                "limbway-screen",
+                info.title() + ", " + info.layout(),
+                "Which assumptions of a simulated enclosure move its answers, and by how much.",
                 tables);
     }
 

@@ -5,13 +5,14 @@ import java.util.List;
 import limbway.model.route.Way;
 import limbway.model.study.Animal;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.journal.Displacement;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Reserve;
 import limbway.sim.journal.Stay;
 import limbway.sim.journal.Stock;
 import limbway.sim.journal.Trip;
 
-/** What happened, row by row: trips, stays, and the accounts of animals and food places. */
+/** What happened, row by row: trips, stays, displacements, and the accounts of animals and food places. */
 final class JournalTables {
 
     private static final Field REPLICATION = Field.whole("replication", "number of the replication, from 1");
@@ -123,6 +124,7 @@ final class JournalTables {
                         Field.number("eaten_j", "energy eaten [J]"),
                         Field.number("moved_j", "energy spent on moves [J]"),
                         Field.number("resting_j", "energy spent by the second whatever it does [J]"),
+                        Field.number("other_j", "energy spent evenly while awake on all that is not moving about [J]"),
                         Field.number("end_j", "reserve at the end [J]")));
         for (Journal journal : outcome.journals()) {
             for (Reserve reserve : journal.reserves()) {
@@ -134,6 +136,7 @@ final class JournalTables {
                         CsvTable.number(reserve.eatenJ(), 3),
                         CsvTable.number(reserve.movedJ(), 3),
                         CsvTable.number(reserve.restingJ(), 3),
+                        CsvTable.number(reserve.otherJ(), 3),
                         CsvTable.number(reserve.endJ(), 3));
             }
         }
@@ -158,6 +161,33 @@ final class JournalTables {
                         CsvTable.number(stock.deliveredJ(), 3),
                         CsvTable.number(stock.eatenJ(), 3),
                         CsvTable.number(stock.leftJ(), 3));
+            }
+        }
+        return table;
+    }
+
+    CsvTable displacements() {
+        CsvTable table = new CsvTable(
+                "displacements",
+                "one animal that took the stall of another",
+                List.of(
+                        REPLICATION,
+                        Field.whole("day", "day of the run, from 1"),
+                        Field.number("time_s", "when [s since midnight before day 1]"),
+                        Field.text("at", "resource"),
+                        Field.text("winner", "name of the animal that took the stall"),
+                        Field.text("loser", "name of the animal that gave way"),
+                        Field.text("motive", "why the winner came: hunger, thirst, fatigue or heat")));
+        for (Journal journal : outcome.journals()) {
+            for (Displacement displacement : journal.displacements()) {
+                table.row(
+                        journal.replication(),
+                        displacement.day(),
+                        seconds(displacement.timeMs()),
+                        resource(displacement.resource()),
+                        animal(displacement.winner()).name(),
+                        animal(displacement.loser()).name(),
+                        displacement.motive().word());
             }
         }
         return table;

@@ -15,6 +15,7 @@ import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGroundShare;
 import limbway.reports.measure.PairUse;
+import limbway.reports.measure.Waiting;
 import limbway.reports.words.ReasonText;
 import limbway.sim.journal.Motive;
 
@@ -34,8 +35,10 @@ final class MeasureTables {
                 List.of(
                         Field.text("layout", "name of the layout"),
                         Field.text("measure", "what is measured"),
-                        Field.text("of", "all, body, animal, hour or band"),
-                        Field.text("name", "which body, animal, hour of the day or band of height [m]; empty for all"),
+                        Field.text("of", "all, body, animal, place, hour or band"),
+                        Field.text(
+                                "name",
+                                "which body, animal, place, hour of the day or band of height [m]; empty for all"),
                         Field.text("unit", "unit of the values; 1 for a share"),
                         Field.number("mean", "mean over replications, in the unit of the row"),
                         Field.number("lo", "lower end of the interval; empty with one replication"),
@@ -61,10 +64,20 @@ final class MeasureTables {
                 String name = CsvTable.number(band.fromM(), 2) + " to " + CsvTable.number(band.toM(), 2);
                 row(table, measures, "waking_time_at_height", "band", name, "1", band.share());
             }
+            Waiting waiting = measures.waiting();
+            row(table, measures, "waiting", "all", "", "min/day", waiting.minutesPerDay());
+            row(table, measures, "displacements", "all", "", "1/day", waiting.displacementsPerDay());
+            waiting.byPlace().forEach((place, i) -> row(table, measures, "displacements", "place", place, "1/day", i));
+            for (Waiting.OfAnimal animal : waiting.byAnimal()) {
+                row(table, measures, "waiting", "animal", animal.animal(), "min/day", animal.minutesPerDay());
+                row(table, measures, "displacements_won", "animal", animal.animal(), "1/day", animal.wonPerDay());
+                row(table, measures, "displacements_lost", "animal", animal.animal(), "1/day", animal.lostPerDay());
+            }
             for (AnimalEnergy energy : measures.energy()) {
                 String name = energy.animal();
                 row(table, measures, "moving_energy", "animal", name, "J/day", energy.movedTotalJPerDay());
                 row(table, measures, "resting_energy", "animal", name, "J/day", energy.restingJPerDay());
+                row(table, measures, "other_energy", "animal", name, "J/day", energy.otherJPerDay());
                 row(table, measures, "eaten_energy", "animal", name, "J/day", energy.eatenJPerDay());
                 row(table, measures, "travel", "animal", name, "m/day", energy.travelMPerDay());
             }

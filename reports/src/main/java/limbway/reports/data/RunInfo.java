@@ -13,11 +13,12 @@ import limbway.sim.experiment.RunSettings;
  * @param sha256Hex SHA-256 of the scenario, 64 hexadecimal digits
  * @param layout name of the layout
  * @param otherLayouts layouts that were run for comparison
- * @param settings seed, replications, days, date
+ * @param settings seed, replications, days, date, days of warm-up
  * @param finishedReplications replications that the result rests on
  * @param thresholdM height above which an animal counts as elevated [m]
  * @param limbwayVersion version of this program
  * @param javaVersion version of the Java runtime
+ * @param worth whether places were worth something beyond needs and energy in the run in question
  * @param parameters every number that took part
  * @param notes what the reader of the scenario remarked
  */
@@ -32,6 +33,7 @@ public record RunInfo(
         double thresholdM,
         String limbwayVersion,
         String javaVersion,
+        boolean worth,
         List<Parameter> parameters,
         List<String> notes) {
 

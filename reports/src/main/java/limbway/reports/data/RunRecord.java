@@ -24,6 +24,13 @@ public final class RunRecord {
         root.put("finished_replications", info.finishedReplications());
         root.put("days", info.settings().days());
         root.put("date", info.settings().date().toString());
+        root.put("warm_up_days", info.settings().warmUpDays());
+        root.put("worth", info.worth() ? "on" : "off");
+        root.put(
+                "what_is_told",
+                info.worth()
+                        ? "charts and tables: worth on; worth_off in the answer and the second table of worth: worth off"
+                        : "everything: worth off");
         root.put("threshold_m", info.thresholdM());
         root.put("limbway", info.limbwayVersion());
         root.put("java", info.javaVersion());

@@ -20,6 +20,7 @@ import limbway.sim.journal.Trip;
  * @param movedJPerDay energy of moves by locomotor mode, mean over replications [J/day]
  * @param movedTotalJPerDay energy of all moves [J/day]
  * @param restingJPerDay energy spent by the second whatever the animal does [J/day]
+ * @param otherJPerDay energy spent while awake on all that is not moving about [J/day]
  * @param eatenJPerDay energy eaten [J/day]
  * @param travelMPerDay path travelled [m/day]
  */
@@ -29,6 +30,7 @@ public record AnimalEnergy(
         Map<LocomotorMode, Double> movedJPerDay,
         Interval movedTotalJPerDay,
         Interval restingJPerDay,
+        Interval otherJPerDay,
         Interval eatenJPerDay,
         Interval travelMPerDay) {
 
@@ -58,6 +60,7 @@ public record AnimalEnergy(
         long[] milliJByMode = new long[LocomotorMode.values().length];
         List<Double> moved = new ArrayList<>();
         List<Double> resting = new ArrayList<>();
+        List<Double> other = new ArrayList<>();
         List<Double> eaten = new ArrayList<>();
         List<Double> travel = new ArrayList<>();
         for (Journal journal : outcome.journals()) {
@@ -79,6 +82,7 @@ public record AnimalEnergy(
             moved.add(milliJ / 1000.0 / days);
             travel.add(metres / days);
             resting.add(reserve.restingJ() / days);
+            other.add(reserve.otherJ() / days);
             eaten.add(reserve.eatenJ() / days);
         }
         Map<LocomotorMode, Double> parts = new EnumMap<>(LocomotorMode.class);
@@ -92,6 +96,7 @@ public record AnimalEnergy(
                 parts,
                 Interval.of(moved).orElseThrow(),
                 Interval.of(resting).orElseThrow(),
+                Interval.of(other).orElseThrow(),
                 Interval.of(eaten).orElseThrow(),
                 Interval.of(travel).orElseThrow());
     }

@@ -56,6 +56,8 @@ public record Audit(List<Finding> findings, double groundM2, double grossM3) {
         findings.addAll(new BarrierAudit(habitat).findings());
         findings.addAll(new KeepingAudit(habitat).findings());
         findings.addAll(new StationAudit(habitat).findings());
+        findings.addAll(new ClosureAudit(habitat).findings());
+        findings.addAll(new SightAudit(habitat).findings());
         findings.sort(Comparator.comparing(Finding::weight));
         Enclosure enclosure = habitat.layout().enclosure();
         double groundM2 = enclosure.ground().outline().areaM2();

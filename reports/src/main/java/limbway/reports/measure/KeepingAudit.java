@@ -16,7 +16,10 @@ import limbway.sim.habitat.Habitat;
 /** Places and food against the size of the group. */
 final class KeepingAudit {
 
-    /** Food within these shares of the daily need is not remarked on. Common practice, no source. */
+    /**
+     * Food within these shares of the daily need is not remarked on; assumption. The lower allows for the spread of
+     * measured expenditure, the upper for what is spoilt or left because it comes too slowly.
+     */
     private static final double LEAST_FED = 0.9;
 
     private static final double MOST_FED = 1.3;
@@ -100,8 +103,15 @@ final class KeepingAudit {
                 OptionalDouble.of(fedJ / J_PER_KJ),
                 "kJ/day",
                 text,
-                fits ? "nothing" : "feed between 90 % and 130 % of what the group spends, or say what else it eats",
+                fits ? "nothing" : amends(fedJ, neededJ),
                 text,
                 Optional.empty()));
+    }
+
+    private static String amends(double fedJ, double neededJ) {
+        boolean little = fedJ < neededJ;
+        double byJ = little ? LEAST_FED * neededJ - fedJ : fedJ - MOST_FED * neededJ;
+        return "put out at least " + Figures.energy(byJ) + " a day " + (little ? "more" : "less")
+                + ", to feed between 90 % and 130 % of what the group spends, or say what else it eats";
     }
 }

@@ -1,6 +1,7 @@
 package limbway.reports.measure;
 
 import java.util.List;
+import java.util.Optional;
 
 import limbway.sim.experiment.Outcome;
 
@@ -14,6 +15,8 @@ import limbway.sim.experiment.Outcome;
  * @param groundUse pairs of resources between which a body used the ground, most metres first
  * @param groundTotals pairs of resources between which the ground was used, all animals together, most metres first
  * @param energy accounts of the animals
+ * @param waiting how animals get in each other's way
+ * @param visibility how much visitors see of them; empty where there are no viewpoints
  */
 public record Measures(
         Outcome outcome,
@@ -22,7 +25,9 @@ public record Measures(
         List<HeightBand> heights,
         List<PairUse> groundUse,
         List<PairTotal> groundTotals,
-        List<AnimalEnergy> energy) {
+        List<AnimalEnergy> energy,
+        Waiting waiting,
+        Optional<Visibility> visibility) {
 
     /** Keeps copies of the lists. */
     public Measures {
@@ -51,7 +56,9 @@ public record Measures(
                 HeightBand.of(outcome),
                 GroundUse.of(outcome),
                 PairTotal.of(outcome),
-                AnimalEnergy.of(outcome));
+                AnimalEnergy.of(outcome),
+                Waiting.of(outcome),
+                Visibility.of(outcome));
     }
 
     /**

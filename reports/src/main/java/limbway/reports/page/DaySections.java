@@ -35,7 +35,7 @@ final class DaySections {
         for (LocomotorMode mode : modes) {
             headers.add("of it " + PartText.doing(mode));
         }
-        headers.addAll(List.of("resting", "eaten", "travel"));
+        headers.addAll(List.of("resting", "other", "eaten", "travel"));
         List<List<String>> rows = new ArrayList<>();
         for (AnimalEnergy energy : report.measures().energy()) {
             List<String> row = new ArrayList<>(
@@ -44,6 +44,7 @@ final class DaySections {
                 row.add(Figures.decimals(energy.movedJPerDay().get(mode) / 1000, 1));
             }
             row.add(Phrases.kiloJ(energy.restingJPerDay()));
+            row.add(Phrases.kiloJ(energy.otherJPerDay()));
             row.add(Phrases.kiloJ(energy.eatenJPerDay()));
             row.add(Phrases.metres(energy.travelMPerDay()));
             rows.add(row);

@@ -8,7 +8,6 @@ import java.util.Optional;
 import limbway.model.explain.GroundReason;
 import limbway.model.explain.GroundReasons;
 import limbway.model.explain.PairWays;
-import limbway.model.route.ChoiceSharpness;
 import limbway.model.route.Routes;
 import limbway.model.route.Search;
 import limbway.reports.chart.DataTable;
@@ -151,7 +150,7 @@ final class LayoutSection {
         if (from < 0 || to < 0) {
             return in + "one of the two places does not exist.";
         }
-        if (!(PairWays.find(routes, ChoiceSharpness.GROUP.standard(), from, to) instanceof Search.Reached ways)) {
+        if (!(PairWays.find(routes, routes.sharpness(), from, to) instanceof Search.Reached ways)) {
             return in + "there is no way at all.";
         }
         GroundReason reason =

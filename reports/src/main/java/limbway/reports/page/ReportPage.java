@@ -32,7 +32,10 @@ public final class ReportPage {
         contents(html, report);
         GroundSection.write(html, report);
         DaySections.write(html, report);
+        CompanySection.write(html, report);
+        VisitorSection.write(html, report);
         LayoutSection.write(html, report);
+        WorthSection.write(html, report);
         FindingsSection.write(html, report);
         TrustSections.write(html, report);
         return html.end();
@@ -105,9 +108,14 @@ public final class ReportPage {
         html.link("hours", "Through the day");
         html.link("heights", "Heights used");
         html.link("energy", "Energy by part");
+        html.link("company", "Company at feeders");
+        if (report.measures().visibility().isPresent()) {
+            html.link("visitors", "Seen by visitors");
+        }
         if (!report.others().isEmpty()) {
             html.link("layouts", "How the layouts compare");
         }
+        html.link("worth", "With and without the worth of places");
         html.link("findings", "What the audit found");
         html.link("trust", "How far to trust this");
         html.link("numbers", "Every number used");

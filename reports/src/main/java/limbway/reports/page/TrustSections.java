@@ -79,6 +79,8 @@ final class TrustSections {
                                 List.of("seed", Integer.toString(settings.seed())),
                                 List.of("repetitions", info.finishedReplications() + " of " + settings.replications()),
                                 List.of("days in each", Integer.toString(settings.days())),
+                                List.of("days of warm-up before", Integer.toString(settings.warmUpDays())),
+                                List.of("worth of places", info.worth() ? "on" : "off, needs and energy alone"),
                                 List.of("date of day 1", settings.date().toString()),
                                 List.of("Limbway", info.limbwayVersion()),
                                 List.of("Java", info.javaVersion()))));

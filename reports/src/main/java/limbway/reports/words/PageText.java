@@ -33,7 +33,19 @@ public final class PageText {
 
     /** Above the table of energy. */
     public static final String ENERGY =
-            "Means a day. Resting energy is spent by the second whatever an animal does; moving comes on top.";
+            "Means a day. Resting energy is spent by the second whatever an animal does; moving comes on top, and while it is "
+                    + "awake an even share for all else, such as handling, play and keeping warm (other).";
+
+    /** Above the table of waiting. */
+    public static final String COMPANY =
+            "An animal that finds all stalls of a place taken challenges one of those that hold them. Rank and need decide, with "
+                    + "chance; how strictly is assumed. Who does not win may wait for a stall.";
+    /** Above the table of what visitors see. */
+    public static final String VISITORS =
+            "Shares of the time in which visitors are at a viewpoint, asleep or awake. An animal counts as seen where the "
+                    + "straight line from the viewpoint to half a metre above its hold lets at least half of the light "
+                    + "through, with leaves as at midsummer; half of each trip counts at either end. Whether anybody would "
+                    + "find the animal among the leaves is not told.";
 
     /** Above the comparison of layouts. */
     public static final String LAYOUTS =
@@ -41,6 +53,18 @@ public final class PageText {
                     + "differences are taken repetition by repetition, which leaves out the chance that both share. They are in "
                     + "percentage points: from 6 % to 61 % is +55. Where the interval of a difference holds 0, chance "
                     + "alone may have made it.";
+
+    /** Above the table with and without worth. */
+    public static final String WORTH =
+            "Beyond needs and energy, places are worth something for what they are: bedding, cover, height, company, the edge, "
+                    + "a view. How much is an assumption, so every layout was lived in once more under the same chance "
+                    + "with all these at nothing. What stands on both sides rests on needs and energy; what differs rests on "
+                    + "assumptions. All charts and other tables of this page are with the worth of places.";
+
+    /** Where worth was switched off. */
+    public static final String WORTH_OFF =
+            "This run was made with needs and energy alone: no place is worth anything for its bedding, cover, height, company, "
+                    + "edge or view.";
 
     /** Above the findings. */
     public static final String FINDINGS =

@@ -101,7 +101,7 @@ public class DayBenchmark {
     @Benchmark
     @OperationsPerInvocation(DAYS * ANIMALS)
     public Outcome animalDays() {
-        RunSettings settings = new RunSettings(7, 1, DAYS, LocalDate.of(2025, 3, 1), 1);
+        RunSettings settings = new RunSettings(7, 1, DAYS, LocalDate.of(2025, 3, 1), 1, 0);
         return Experiment.run(habitat, settings, DaySettings.standard(), (done, total) -> {});
     }
 }

@@ -219,7 +219,8 @@ class CommandsTest {
         Answer answer = run("report", "--json", file);
         assertEquals(0, answer.code(), answer.err());
         Path out = folder.resolve("report");
-        for (String name : List.of("report.html", "run.json", "run-times.json", "data/datapackage.json")) {
+        for (String name : List.of(
+                "report.html", "run.json", "run-times.json", "data/datapackage.json", "data/displacements.csv")) {
             assertTrue(Files.size(out.resolve(name)) > 0, name);
         }
         for (String table : List.of("trips", "stays", "reserves", "stocks", "measures", "ground_use")) {
@@ -243,6 +244,8 @@ class CommandsTest {
         }
         assertEquals(1, root.at("/time_elevated/threshold_m").asDouble());
         assertTrue(root.at("/time_elevated/mean").isNumber());
+        assertTrue(root.at("/waiting_min_per_day/mean").isNumber());
+        assertTrue(root.at("/displacements_per_day/hi").isNumber());
         assertEquals(3, root.get("replications").asInt());
         assertEquals(1, root.get("days").asInt());
         double joined = root.at("/other_layouts/0/offground/distance/mean").asDouble();

@@ -41,7 +41,7 @@ class MessagesTest {
         refused("""
                 limbway: there is no such command
                   found    chek
-                  allowed  check, run, explain, shade, graph
+                  allowed  check, run, explain, shade, screen, graph
                   mend     did you mean "check"?
                 """, limbway("chek", scenario));
     }
@@ -146,6 +146,7 @@ class MessagesTest {
             {"run", "--help"},
             {"explain", "--help"},
             {"shade", "--help"},
+            {"screen", "--help"},
             {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);

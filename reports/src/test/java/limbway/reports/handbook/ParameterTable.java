@@ -20,6 +20,7 @@ import limbway.model.shade.ShadeSettings;
 import limbway.model.weather.MonthlyWeather;
 import limbway.reports.measure.ElevatedTime;
 import limbway.scenarios.entry.AnimalReader;
+import limbway.scenarios.entry.FeedingReader;
 import limbway.scenarios.survey.Allometry;
 import limbway.sim.animal.DaySettings;
 
@@ -54,6 +55,7 @@ final class ParameterTable {
         BodyCatalogue bodies = BodyCatalogue.standard();
         List<Parameter> all = new ArrayList<>(bodies.parameters());
         all.add(AnimalReader.INFANT_MASS);
+        all.add(FeedingReader.USUAL_HANDLING);
         all.addAll(EnergySettings.standard().parameters());
         all.addAll(GraphSettings.forBodies(List.of(bodies.find("adult female").orElseThrow()))
                 .parameters());

@@ -142,6 +142,7 @@ class MeasuresTest {
         assertEquals(
                 75, energy.movedJPerDay().values().stream().mapToDouble(j -> j).sum(), ROUNDING);
         assertEquals(1500, energy.restingJPerDay().mean(), ROUNDING);
+        assertEquals(250, energy.otherJPerDay().mean(), ROUNDING);
         // 10 m and 20 m over two days each
         assertEquals(7.5, energy.travelMPerDay().mean(), ROUNDING);
     }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 import limbway.model.energy.EnergySettings;
+import limbway.model.parameter.Assumable;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
@@ -29,7 +30,7 @@ class MoatAndCageTest {
     @BeforeAll
     static void measure() {
         Path file = Path.of("..", "scenarios", "examples", "moat-and-cage.yaml");
-        Study study = ((Reading.Read) ScenarioReader.read(file)).study();
+        Study study = ((Reading.Read) ScenarioReader.read(file, Assumable.nothing())).study();
         yard = usable(study.base(), study);
         cage = usable(study.variants().get(0), study);
     }

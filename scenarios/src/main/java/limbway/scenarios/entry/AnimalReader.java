@@ -59,7 +59,10 @@ public final class AnimalReader {
         Group group = new Group(problems);
         boolean sound = true;
         for (MappingNode entry : entries) {
-            sound &= group.size() > MOST_ANIMALS || addTo(group, entry);
+            if (group.size() <= MOST_ANIMALS && !addTo(group, entry)) {
+                group.leaveOut(entry);
+                sound = false;
+            }
         }
         if (group.size() > MOST_ANIMALS) {
             problems.add(Problem.at(node.place(), "there are too many animals")
@@ -69,7 +72,7 @@ public final class AnimalReader {
             problems.add(Problem.at(node.place(), "there are no animals")
                     .mend("add one, for example {name: Ana, body: adult female}"));
         }
-        return sound ? Optional.of(group.ranked()) : Optional.empty();
+        return group.checkLeaders() && sound ? Optional.of(group.ranked()) : Optional.empty();
     }
 
     private boolean addTo(Group group, MappingNode entry) {
@@ -93,11 +96,19 @@ public final class AnimalReader {
                     .mend("write an entry for each, or leave the rank out"));
         }
         String name = fields.words("name", "what to call it", "");
+        String follows = fields.words("follows", "the name of another animal", "");
+        String own = fields.words("group", "a name of the group that it belongs to", "");
         Optional<Body> body = fields.build(() -> body(bodyName, massKg, withInfant));
         if (body.isEmpty()) {
             return false;
         }
-        return group.add(entry, name, bodyName, body.get(), count, rank);
+        Animal first = new Animal(
+                name.isEmpty() ? bodyName : name,
+                body.get(),
+                rank,
+                Optional.of(follows).filter(leader -> !leader.isEmpty()),
+                own);
+        return group.add(entry, first, name.isEmpty() || count > 1, count);
     }
 
     private Body body(String name, OptionalDouble massKg, boolean withInfant) {

@@ -1,24 +1,39 @@
 package limbway.scenarios.entry;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
-import limbway.scenarios.format.ListNode;
+import limbway.model.parameter.Parameter;
+import limbway.model.parameter.Standing;
+import limbway.model.study.Feeding;
+import limbway.model.study.FeedingMethod;
 import limbway.scenarios.format.MappingNode;
-import limbway.scenarios.format.Node;
 import limbway.scenarios.format.ScalarNode;
-import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 
-/** Reads the entries under {@code keepers}. */
+/** Reads the feedings under {@code keepers}. */
 public final class FeedingReader {
 
-    private static final String ALLOWED = "00:00 to 23:59, one or a list";
+    /** Work that a portion costs where the scenario does not say how much. */
+    public static final Parameter USUAL_HANDLING = new Parameter(
+            "keepers.handling",
+            "work that a portion from a puzzle costs where the scenario does not say",
+            "min",
+            2,
+            0.5,
+            10,
+            Standing.ASSUMPTION,
+            "no source; devices differ, and animals learn them: measure yours");
+
+    private static final List<String> METHODS =
+            Stream.of(FeedingMethod.values()).map(FeedingMethod::word).toList();
+    private static final String HANDLING = Quantity.HANDLING.key();
 
     private final Problems problems;
-    private final Values values;
+    private final TimesReader times;
 
     /**
      * A reader of feedings.
@@ -27,7 +42,7 @@ public final class FeedingReader {
      */
     public FeedingReader(Problems problems) {
         this.problems = problems;
-        this.values = new Values(problems);
+        this.times = new TimesReader(problems);
     }
 
     /**
@@ -39,38 +54,32 @@ public final class FeedingReader {
     public Optional<FeedingEntry> read(MappingNode node) {
         Fields fields = Fields.of(node, Form.FEED, problems);
         ScalarNode resource = fields.placedWords("feed", "the name of a food place");
-        Optional<List<LocalTime>> times = fields.read("at", value -> times(value, "time of " + fields.what()));
+        Optional<List<LocalTime>> at = fields.read("at", value -> times.times(value, "time of " + fields.what()));
         double energyKj = fields.number(Quantity.ENERGY);
-        return fields.build(() -> new FeedingEntry(resource, times.orElseThrow(), energyKj));
+        FeedingMethod method = method(fields);
+        OptionalDouble handlingMin = fields.number(HANDLING, Quantity.HANDLING);
+        if (method != FeedingMethod.PUZZLE) {
+            fields.refuse(List.of(HANDLING), "unless it says given: puzzle");
+        }
+        double usedMin = method == FeedingMethod.PUZZLE ? handlingMin.orElse(USUAL_HANDLING.value()) : 0;
+        return fields.build(() -> new FeedingEntry(resource, at.orElseThrow(), energyKj, method, usedMin));
     }
 
-    private Optional<List<LocalTime>> times(Node node, String what) {
-        List<Node> items = node instanceof ListNode list ? list.items() : List.of(node);
-        if (items.isEmpty()) {
-            problems.add(Problem.at(node.place(), what + " holds no time").allowed(ALLOWED));
-            return Optional.empty();
-        }
-        List<LocalTime> times = new ArrayList<>();
-        for (Node item : items) {
-            Optional<LocalTime> time = values.words(item, what, ALLOWED).flatMap(text -> time(item, text, what));
-            if (time.isPresent() && times.contains(time.get())) {
-                problems.add(
-                        Problem.at(item.place(), what + " says a time twice").found(item.shown()));
-                return Optional.empty();
-            }
-            time.ifPresent(times::add);
-        }
-        return times.size() == items.size() ? Optional.of(times) : Optional.empty();
+    private static FeedingMethod method(Fields fields) {
+        String word = fields.oneOf("given", METHODS, FeedingMethod.HEAP.word());
+        return FeedingMethod.values()[METHODS.indexOf(word)];
     }
 
-    private Optional<LocalTime> time(Node node, String text, String what) {
-        Optional<LocalTime> time = Clock.time(text);
-        if (time.isEmpty()) {
-            problems.add(Problem.at(node.place(), what + " is no time of the day")
-                    .found(node.shown())
-                    .allowed(ALLOWED)
-                    .mend("write hours and minutes, for example \"08:30\""));
-        }
-        return time;
+    /**
+     * The figures that this reader assumed.
+     *
+     * @param feedings what is put out in all layouts
+     * @return the work of a puzzle if one takes as much as usual
+     */
+    public static List<Parameter> assumed(List<Feeding> feedings) {
+        boolean used = feedings.stream()
+                .anyMatch(feeding ->
+                        feeding.method() == FeedingMethod.PUZZLE && feeding.handlingMin() == USUAL_HANDLING.value());
+        return used ? List.of(USUAL_HANDLING) : List.of();
     }
 }

@@ -24,6 +24,9 @@ public enum Form {
                     "weather",
                     "survey",
                     "bodies",
+                    "visitors",
+                    "situation",
+                    "assume",
                     "variants")),
     /** Where on Earth. */
     SITE(List.of("latitude", "longitude", "time-zone"), List.of("elevation", "horizon")),
@@ -103,11 +106,11 @@ public enum Form {
     /** A drinker. */
     WATER(List.of("water"), List.of("at", "on", "portions")),
     /** A shaded resting place. */
-    SHADE(List.of("shade"), List.of("at", "on", "portions")),
+    SHADE(List.of("shade"), List.of("at", "on", "portions", "bedding")),
     /** A sleeping place. */
-    NEST(List.of("nest"), List.of("at", "on", "portions")),
+    NEST(List.of("nest"), List.of("at", "on", "portions", "bedding")),
     /** A place out of sight. */
-    RETREAT(List.of("retreat"), List.of("at", "on", "portions")),
+    RETREAT(List.of("retreat"), List.of("at", "on", "portions", "bedding")),
     /** A body that the scenario defines. */
     BODY(
             List.of("body"),
@@ -128,9 +131,19 @@ public enum Form {
     /** How fast a body moves. */
     SPEEDS(List.of(), List.of("walk", "climb", "descend", "clamber", "brachiate")),
     /** One or more animals. */
-    ANIMAL(List.of("body"), List.of("name", "count", "with-infant", "rank", "mass")),
+    ANIMAL(List.of("body"), List.of("name", "count", "with-infant", "rank", "mass", "follows", "group")),
     /** A feeding. */
-    FEED(List.of("feed", "at", "energy-kj"), List.of()),
+    FEED(List.of("feed", "at", "energy-kj"), List.of("given", "handling-min")),
+    /** Bedding put out. */
+    BED(List.of("bed", "at", "bedding"), List.of()),
+    /** A place that is shut for some hours. */
+    CLOSE(List.of("close", "from", "to"), List.of()),
+    /** A place that is cleaned. */
+    CLEAN(List.of("clean", "from", "to"), List.of()),
+    /** People of the house where animals see them. */
+    STAFF(List.of("staff", "at", "from", "to"), List.of()),
+    /** A place from which visitors look in. */
+    VIEWPOINT(List.of("viewpoint", "at", "from", "to"), List.of()),
     /** Another layout. */
     VARIANT(List.of("name", "changes"), List.of("note")),
     /** A change: something stands elsewhere. */
@@ -166,6 +179,7 @@ public enum Form {
                     "rise",
                     "transmittance",
                     "portions",
+                    "bedding",
                     "bottom",
                     "top",
                     "opening",
@@ -176,6 +190,8 @@ public enum Form {
                     "open")),
     /** A change: food is no longer put out in a place. */
     UNFEED(List.of("unfeed"), List.of()),
+    /** A change: nobody beds, shuts or cleans a place any more, or no staff stand there. */
+    STOP(List.of("stop"), List.of()),
     /** A measured stand of trees. */
     SURVEY(List.of("table", "prefix", "columns"), List.of("diameter-unit", "tallest", "allometry")),
     /** Columns of the table. */
@@ -218,8 +234,18 @@ public enum Form {
     /** Kinds of entries under {@code resources}. */
     public static final List<Form> RESOURCES = List.of(FOOD, WATER, SHADE, NEST, RETREAT);
 
+    /** Kinds of entries under {@code keepers}. */
+    public static final List<Form> KEEPERS = List.of(FEED, BED, CLOSE, CLEAN, STAFF);
+
+    /** Kinds of entries under {@code keepers} that name a place under {@code resources} and are no feeding. */
+    public static final List<Form> CARE = List.of(BED, CLOSE, CLEAN);
+
+    /** Places to rest or sleep, where bedding may lie. */
+    public static final List<Form> RESTING = List.of(SHADE, NEST, RETREAT);
+
     /** Kinds of changes in a variant. */
-    public static final List<Form> CHANGES = List.of(MOVE, REMOVE, ADD, ALTER, FEED, UNFEED);
+    public static final List<Form> CHANGES =
+            List.of(MOVE, REMOVE, ADD, ALTER, FEED, UNFEED, BED, CLOSE, CLEAN, STAFF, STOP);
 
     private final List<String> required;
     private final List<String> keys;

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-import limbway.model.body.Body;
 import limbway.model.study.Animal;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
@@ -24,18 +23,31 @@ final class Group {
     private final Map<String, Place> names = new LinkedHashMap<>();
     private final Map<String, Integer> numbers = new TreeMap<>();
     private final Map<Integer, Place> ranks = new TreeMap<>();
+    private final Leaders leaders;
 
     Group(Problems problems) {
         this.problems = problems;
+        this.leaders = new Leaders(problems);
+    }
+
+    /** Notes an entry that could not be read. */
+    void leaveOut(MappingNode entry) {
+        leaders.leaveOut(entry);
+    }
+
+    /** Whether everybody follows somebody that can be followed; otherwise problems are added. */
+    boolean checkLeaders() {
+        return leaders.check(animals);
     }
 
     int size() {
         return animals.size();
     }
 
-    /** Adds the animals of one entry; rank 0 means: to be decided. */
-    boolean add(MappingNode entry, String name, String bodyName, Body body, int count, int rank) {
+    /** Adds so many animals like the one given, under numbers if wanted; rank 0 means: to be decided. */
+    boolean add(MappingNode entry, Animal like, boolean numbered, int count) {
         boolean sound = true;
+        int rank = like.rank();
         if (rank > 0) {
             Place place = entry.find("rank").map(Node::place).orElse(entry.place());
             Place earlier = ranks.putIfAbsent(rank, place);
@@ -47,8 +59,7 @@ final class Group {
             }
         }
         for (int i = 1; i <= count; i++) {
-            String stem = name.isEmpty() ? bodyName : name;
-            boolean numbered = name.isEmpty() || count > 1;
+            String stem = like.name();
             String full = numbered ? stem + " " + numbers.merge(stem, 1, Integer::sum) : stem;
             Place place = entry.find("name").map(Node::place).orElse(entry.place());
             Place earlier = names.putIfAbsent(full, place);
@@ -58,7 +69,8 @@ final class Group {
                         .mend("give each animal a name of its own"));
                 sound = false;
             }
-            animals.add(new Animal(full, body, rank));
+            leaders.note(full, entry);
+            animals.add(new Animal(full, like.body(), rank, like.follows(), like.group()));
         }
         return sound;
     }
@@ -79,7 +91,7 @@ final class Group {
                 next++;
             }
             Animal animal = animals.get(i);
-            ranked.set(i, new Animal(animal.name(), animal.body(), next++));
+            ranked.set(i, new Animal(animal.name(), animal.body(), next++, animal.follows(), animal.group()));
         }
         return ranked;
     }

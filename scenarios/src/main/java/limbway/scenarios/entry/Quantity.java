@@ -127,6 +127,10 @@ public enum Quantity {
     COUNT("count", "", 1, 50, 1, 20),
     /** Energy of one feeding. */
     ENERGY("energy-kj", "kJ", 10, 200000, 50, 60000),
+    /** Work that a portion of food from a puzzle costs before it can be eaten. */
+    HANDLING("handling-min", "min", 0.1, 120, 0.5, 30),
+    /** How much bedding lies in a place, against what a deep nest takes. */
+    BEDDING("bedding", "", 0, 1, 0, 1),
     /** Trees kept of a survey. */
     TALLEST("tallest", "", 1, 20000, 1, 20000),
     /** Height of the lowest branches of a surveyed tree as a share of its height. */
@@ -138,6 +142,7 @@ public enum Quantity {
     private static final Map<String, Map<String, Double>> OTHER_UNITS = Map.of(
             "m", Map.of("mm", 0.001, "cm", 0.01, "km", 1000.0, "ft", 0.3048, "in", 0.0254),
             "kg", Map.of("g", 0.001, "t", 1000.0, "lb", 0.45359237),
+            "min", Map.of("s", 1 / 60.0, "h", 60.0),
             "kJ", Map.of("J", 0.001, "MJ", 1000.0, "kcal", 4.184),
             "N/m", Map.of("kN/m", 1000.0, "N/mm", 1000.0, "N/cm", 100.0),
             "°C", Map.of("°F", 1 / 1.8, "F", 1 / 1.8, "K", 1.0, "C", 1.0),

@@ -12,6 +12,8 @@ import limbway.scenarios.problem.Place;
  * @param kind what it is gone to for
  * @param where where it is
  * @param stalls how many can use it at once
+ * @param bedding how much bedding always lies there, 0 to 1
  */
-public record ResourceEntry(String id, String what, Place place, ResourceKind kind, PlaceWords where, int stalls)
+public record ResourceEntry(
+        String id, String what, Place place, ResourceKind kind, PlaceWords where, int stalls, double bedding)
         implements Entry {}

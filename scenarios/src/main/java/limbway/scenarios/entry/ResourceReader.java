@@ -34,8 +34,9 @@ final class ResourceReader {
                 .orElse("at");
         Optional<PlaceWords> where = fields.read(key, value -> places.anywhere(value, "place of " + fields.what(), 2));
         int stalls = stalls(fields, kind);
+        double bedding = form.keys().contains(Quantity.BEDDING.key()) ? fields.share(Quantity.BEDDING) : 0;
         return fields.build(
-                () -> new ResourceEntry(id, fields.what(), fields.place(), kind, where.orElseThrow(), stalls));
+                () -> new ResourceEntry(id, fields.what(), fields.place(), kind, where.orElseThrow(), stalls, bedding));
     }
 
     /** Reads {@code 4} or {@code 4 at once}; shade and retreat take two without a word, the others one. */

@@ -32,11 +32,11 @@ final class FeedingPlan {
     }
 
     /** The feedings in order of time; those of one time in the order of the file. */
-    List<Feeding> read(Sheet sheet) {
-        reportWhatIsMissing(sheet);
+    List<Feeding> read(Sheet sheet, List<MappingNode> nodes) {
+        reportWhatIsMissing(sheet, nodes.isEmpty());
         List<Feeding> feedings = new ArrayList<>();
         Set<Serving> servings = new LinkedHashSet<>();
-        for (MappingNode node : sheet.keepers()) {
+        for (MappingNode node : nodes) {
             Optional<FeedingEntry> entry = new FeedingReader(problems).read(node);
             boolean isFood = !(node.find(Form.FEED.word()).orElse(node) instanceof ScalarNode name)
                     || name.text().isBlank()
@@ -48,7 +48,12 @@ final class FeedingPlan {
                         problems.add(Problem.at(node.place(), Wording.quote(id) + " is fed twice at " + at)
                                 .mend("add the energies up in one entry"));
                     }
-                    feedings.add(new Feeding(id, at, entry.get().energyKj()));
+                    feedings.add(new Feeding(
+                            id,
+                            at,
+                            entry.get().energyKj(),
+                            entry.get().method(),
+                            entry.get().handlingMin()));
                 }
             }
         }
@@ -57,13 +62,13 @@ final class FeedingPlan {
     }
 
     /** A list that is missing or is none was told already; that it holds no food needs no second message. */
-    private void reportWhatIsMissing(Sheet sheet) {
-        if (names.resourceNames(Form.FOOD).isEmpty()) {
+    private void reportWhatIsMissing(Sheet sheet, boolean unfed) {
+        if (names.resourceNames(List.of(Form.FOOD)).isEmpty()) {
             if (!problems.isKnownAt(sheet.resourcesPlace())) {
                 problems.add(Problem.at(sheet.resourcesPlace(), "there is no food place")
                         .mend("add one to resources, for example {food: hatch, at: [28, 10, 0]}"));
             }
-        } else if (sheet.keepers().isEmpty() && !problems.isKnownAt(sheet.keepersPlace())) {
+        } else if (unfed && !problems.isKnownAt(sheet.keepersPlace())) {
             problems.add(Problem.at(sheet.keepersPlace(), "nobody puts out food")
                     .mend("add a feeding to keepers, for example {feed: hatch, at: \"08:00\", energy-kj: 2400}"));
         }
@@ -74,7 +79,7 @@ final class FeedingPlan {
         if (kind.equals(Optional.of(Form.FOOD)) || names.isGone(name.text())) {
             return true;
         }
-        List<String> food = names.resourceNames(Form.FOOD);
+        List<String> food = names.resourceNames(List.of(Form.FOOD));
         String headline = kind.map(form -> name.shown() + " cannot be fed, it is declared as " + form.word())
                 .orElse("there is no food place " + name.shown());
         problems.add(Problem.at(name.place(), headline)

@@ -20,7 +20,7 @@ import limbway.model.enclosure.Shading;
 import limbway.model.enclosure.Site;
 import limbway.model.enclosure.Support;
 import limbway.model.geometry.Terrain;
-import limbway.model.study.Feeding;
+import limbway.model.study.Keeping;
 import limbway.scenarios.entry.BarrierEntry;
 import limbway.scenarios.entry.DoorEntry;
 import limbway.scenarios.entry.HotWireEntry;
@@ -37,6 +37,9 @@ public final class LayoutReader {
 
     /** Entries of keepers that one layout may have. */
     public static final int MOST_FEEDINGS = 1_000;
+
+    /** Entries of visitors that one layout may have. */
+    public static final int MOST_VIEWPOINTS = 100;
 
     private final Site site;
     private final Ground ground;
@@ -76,10 +79,15 @@ public final class LayoutReader {
                 found.add(sheet.keepers().size() + " entries of keepers");
                 allowed.add("at most " + MOST_FEEDINGS + " entries of keepers");
             }
+            if (sheet.visitors().size() > MOST_VIEWPOINTS) {
+                found.add(sheet.visitors().size() + " entries of visitors");
+                allowed.add("at most " + MOST_VIEWPOINTS + " entries of visitors");
+            }
             problems.add(Problem.at(sheet.resourcesPlace(), "this layout is too large")
                     .found(String.join(", ", found))
                     .allowed(String.join(", ", allowed)));
-            return new Layout(enclosure(List.of(), List.of(), Bounds.NONE, Shading.NONE, List.of()), List.of());
+            return new Layout(
+                    enclosure(List.of(), List.of(), Bounds.NONE, Shading.NONE, List.of()), Keeping.feeding(List.of()));
         }
         Terrain terrain = ground.terrain();
         Names names = Names.of(sheet, ground.obstacles(), gone, problems);
@@ -104,11 +112,11 @@ public final class LayoutReader {
                     rules.check(entry, at.get().point(), extents, panels);
                 }
                 resources.add(new Resource(
-                        entry.id(), entry.kind(), at.get().point(), at.get().on(), entry.stalls()));
+                        entry.id(), entry.kind(), at.get().point(), at.get().on(), entry.stalls(), entry.bedding()));
             }
         }
-        List<Feeding> feedings = new FeedingPlan(names, problems).read(sheet);
-        return new Layout(enclosure(supports, panels, bounds, shading, resources), feedings);
+        Keeping keeping = new KeepingPlan(names, terrain, problems).read(sheet);
+        return new Layout(enclosure(supports, panels, bounds, shading, resources), keeping);
     }
 
     private Bounds bounds(Names names, List<Panel> panels, GroundRules rules, Problems problems) {
@@ -128,6 +136,7 @@ public final class LayoutReader {
      */
     public static boolean isTooLarge(Sheet sheet) {
         return sheet.keepers().size() > MOST_FEEDINGS
+                || sheet.visitors().size() > MOST_VIEWPOINTS
                 || Stream.of(Section.values())
                         .anyMatch(section -> sheet.in(section).size() > section.most());
     }

@@ -83,7 +83,8 @@ final class Names {
         }
     }
 
-    private boolean register(MappingNode entry, Form kind, Problems problems) {
+    /** Whether an entry has a name that no earlier one has; a name used twice becomes a problem. */
+    boolean register(MappingNode entry, Form kind, Problems problems) {
         Optional<String> name = EntryKind.nameOf(entry, kind);
         if (name.isEmpty()) {
             return false;
@@ -143,10 +144,10 @@ final class Names {
         return Optional.ofNullable(resourceKinds.get(id));
     }
 
-    /** Names of the resources of one kind, in order. */
-    List<String> resourceNames(Form kind) {
+    /** Names of the resources of some kinds, in order. */
+    List<String> resourceNames(List<Form> some) {
         return resourceKinds.keySet().stream()
-                .filter(id -> resourceKinds.get(id) == kind)
+                .filter(id -> some.contains(resourceKinds.get(id)))
                 .toList();
     }
 

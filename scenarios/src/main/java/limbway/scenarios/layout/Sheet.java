@@ -14,11 +14,16 @@ import limbway.scenarios.problem.Place;
  *
  * @param entries entries of each list; the trees of a survey are among the supports
  * @param keepers entries under {@code keepers}
+ * @param visitors entries under {@code visitors}
  * @param resourcesPlace where to point when a resource is missing
  * @param keepersPlace where to point when feedings are missing
  */
 public record Sheet(
-        Map<Section, List<MappingNode>> entries, List<MappingNode> keepers, Place resourcesPlace, Place keepersPlace) {
+        Map<Section, List<MappingNode>> entries,
+        List<MappingNode> keepers,
+        List<MappingNode> visitors,
+        Place resourcesPlace,
+        Place keepersPlace) {
 
     /** Keeps copies of the lists. */
     public Sheet {
@@ -28,6 +33,7 @@ public record Sheet(
         }
         entries = Collections.unmodifiableMap(copy);
         keepers = List.copyOf(keepers);
+        visitors = List.copyOf(visitors);
     }
 
     /**

@@ -40,6 +40,10 @@ public final class SheetChanges {
 
     private static final int MOST_CHANGES = 500;
 
+    /** What keepers do beside feeding. */
+    private static final List<Form> OTHER_JOBS =
+            Form.KEEPERS.stream().filter(form -> form != Form.FEED).toList();
+
     /** An entry in one of the lists; the slot of a removed entry is empty, so that no other moves. */
     private record Spot(List<Optional<MappingNode>> list, int index) {
 
@@ -55,13 +59,23 @@ public final class SheetChanges {
         }
     }
 
+    /** What keepers do with one place, or staff of one name. */
+    private record Job(Form form, String name) {
+
+        static Optional<Job> of(MappingNode entry) {
+            return EntryKind.of(entry, Form.KEEPERS)
+                    .flatMap(form -> EntryKind.nameOf(entry, form).map(name -> new Job(form, name)));
+        }
+    }
+
     private final Problems problems;
     private final Values values;
     private final Map<Section, List<Optional<MappingNode>>> entries = new EnumMap<>(Section.class);
     private final List<MappingNode> keepers;
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final Map<String, ScalarNode> removed = new LinkedHashMap<>();
-    private final Set<String> fedAnew = new LinkedHashSet<>();
+    private final List<MappingNode> visitors;
+    private final Set<Job> putAnew = new LinkedHashSet<>();
 
     /**
      * Starts from a sheet, which is not changed itself.
@@ -77,6 +91,7 @@ public final class SheetChanges {
             base.in(section).forEach(entry -> put(entry, section));
         }
         this.keepers = new ArrayList<>(base.keepers());
+        this.visitors = base.visitors();
     }
 
     private void put(MappingNode entry, Section section) {
@@ -111,7 +126,7 @@ public final class SheetChanges {
             reportWhatHangsOnRemoved(
                     kept.values().stream().flatMap(List::stream).toList());
         }
-        return new Sheet(kept, keepers, changes.place(), changes.place());
+        return new Sheet(kept, keepers, visitors, changes.place(), changes.place());
     }
 
     /**
@@ -124,8 +139,8 @@ public final class SheetChanges {
     }
 
     private void apply(MappingNode change, Form form) {
-        if (form == Form.FEED) {
-            EntryKind.nameOf(change, form).filter(fedAnew::add).ifPresent(this::unfeed);
+        if (Form.KEEPERS.contains(form)) {
+            Job.of(change).filter(putAnew::add).ifPresent(this::end);
             keepers.add(change);
             return;
         }
@@ -139,11 +154,11 @@ public final class SheetChanges {
             return;
         }
         if (form == Form.UNFEED) {
-            if (!unfeed(name.text())) {
-                problems.add(Problem.at(name.place(), "nobody feeds " + name.shown())
-                        .allowed(Wording.list(fed()))
-                        .mend(problems.didYouMean(name.text(), fed(), "take this change out")));
-            }
+            end(List.of(Form.FEED), name, "nobody feeds " + name.shown());
+            return;
+        }
+        if (form == Form.STOP) {
+            end(OTHER_JOBS, name, "nobody beds, shuts or cleans " + name.shown() + ", and no staff are called so");
             return;
         }
         Spot spot = spots.get(name.text());
@@ -171,13 +186,26 @@ public final class SheetChanges {
         });
     }
 
-    private boolean unfeed(String id) {
-        return keepers.removeIf(entry -> EntryKind.nameOf(entry, Form.FEED).equals(Optional.of(id)));
+    private void end(Job job) {
+        keepers.removeIf(entry -> Job.of(entry).equals(Optional.of(job)));
     }
 
-    private List<String> fed() {
+    private void end(List<Form> forms, ScalarNode name, String headline) {
+        List<String> known = named(forms);
+        if (!known.contains(name.text())) {
+            problems.add(Problem.at(name.place(), headline)
+                    .allowed(Wording.list(known))
+                    .mend(problems.didYouMean(name.text(), known, "take this change out")));
+        }
+        forms.forEach(form -> end(new Job(form, name.text())));
+    }
+
+    /** Names in the entries of keepers of some kinds. */
+    private List<String> named(List<Form> forms) {
         return keepers.stream()
-                .flatMap(entry -> EntryKind.nameOf(entry, Form.FEED).stream())
+                .flatMap(entry -> Job.of(entry).stream())
+                .filter(job -> forms.contains(job.form()))
+                .map(Job::name)
                 .distinct()
                 .toList();
     }
@@ -189,7 +217,8 @@ public final class SheetChanges {
                 users.computeIfAbsent(needed, id -> new LinkedHashSet<>()).add(ownName(entry));
             }
         }
-        List<String> fed = fed();
+        List<String> fed = named(List.of(Form.FEED));
+        List<String> caredFor = named(Form.CARE);
         for (ScalarNode name : removed.values()) {
             Set<String> hanging = users.getOrDefault(name.text(), Set.of());
             if (!hanging.isEmpty()) {
@@ -200,6 +229,11 @@ public final class SheetChanges {
             if (fed.contains(name.text())) {
                 problems.add(Problem.at(name.place(), name.shown() + " cannot be removed while it is fed")
                         .mend("add the change {unfeed: " + name.text() + "}"));
+            }
+            if (caredFor.contains(name.text())) {
+                problems.add(Problem.at(
+                                name.place(), name.shown() + " cannot be removed while it is bedded, shut or cleaned")
+                        .mend("add the change {stop: " + name.text() + "}"));
             }
         }
     }

@@ -4,6 +4,8 @@ import limbway.model.study.Animal;
 import limbway.sim.chance.Chance;
 import limbway.sim.chance.Purpose;
 import limbway.sim.chance.Stream;
+import limbway.sim.food.Foraging;
+import limbway.sim.habitat.Passages;
 
 /** One animal while it lives through a replication: where it is, what it needs, knows, holds and has used up. */
 public final class Ape {
@@ -11,7 +13,10 @@ public final class Ape {
     /** No place: no nest of its own, no stall held. */
     public static final int NONE = -1;
 
+    static final long UNCOUNTED = Long.MIN_VALUE;
+
     private static final int DECISIONS_PER_DAY_BITS = 20;
+    private static final double HOUR_MS = 3_600_000;
 
     private final int number;
     private final Animal animal;
@@ -19,18 +24,30 @@ public final class Ape {
     private Outlook outlook;
     private final Needs needs;
     private final HeatCurve heatCurve;
+    private final Worth worth;
+    private final Company company;
     private final Account account;
     private final Stream placeChance;
     private final Stream wayChance;
-    private final double[] believedJ;
+    private final Foraging foraging;
     private final long[] barredUntilMs;
     private long decisions;
     private int place = NONE;
     private int start = NONE;
     private int nest = NONE;
     private int stall = NONE;
+    private long stallSinceMs;
+    private int queue = NONE;
+    private long queueSinceMs;
+    private double readiness = 1;
     private double heat;
     private long heatAtMs;
+    private long arrivedMs;
+    private final double[] hoursAt;
+    private double hoursOnAddedWays;
+    private final double[] nightDraw;
+    private final double[] weights;
+    private int nightDrawnFor = NONE;
 
     /**
      * An animal at midnight before day 1, nowhere yet.
@@ -41,8 +58,10 @@ public final class Ape {
      * @param outlook what it expects of every passage
      * @param needs what it is short of
      * @param heatCurve how hot it is where
+     * @param worth what places are worth to it beyond needs
+     * @param company who is where, shared by the group
      * @param chance chance of the replication
-     * @param resources number of resources
+     * @param foraging what it knows of food
      */
     public Ape(
             int number,
@@ -51,19 +70,27 @@ public final class Ape {
             Outlook outlook,
             Needs needs,
             HeatCurve heatCurve,
+            Worth worth,
+            Company company,
             Chance chance,
-            int resources) {
+            Foraging foraging) {
         this.number = number;
         this.animal = animal;
         this.body = body;
         this.outlook = outlook;
         this.needs = needs;
         this.heatCurve = heatCurve;
+        this.worth = worth;
+        this.company = company;
         this.account = new Account(-needs.missingJ());
         this.placeChance = chance.stream(animal.name(), Purpose.PLACE);
         this.wayChance = chance.stream(animal.name(), Purpose.WAY);
-        this.believedJ = new double[resources];
+        int resources = foraging.places();
+        this.foraging = foraging;
         this.barredUntilMs = new long[resources];
+        this.hoursAt = new double[resources];
+        this.nightDraw = new double[resources];
+        this.weights = new double[resources];
     }
 
     /**
@@ -192,14 +219,125 @@ public final class Ape {
     }
 
     /**
+     * The resource for a stall of which it waits.
+     *
+     * @return number of a resource, or {@link #NONE}
+     */
+    public int queue() {
+        return queue;
+    }
+
+    /**
+     * When it began to wait there.
+     *
+     * @return time [ms]
+     */
+    public long queueSinceMs() {
+        return queueSinceMs;
+    }
+
+    /**
+     * Expects to wait on where it waits.
+     *
+     * @param waitMs expected time [ms]
+     * @param patienceMs time that lowers the worth of a place by 63 % [ms]
+     */
+    public void expectWait(double waitMs, double patienceMs) {
+        readiness = StrictMath.exp(-waitMs / patienceMs);
+    }
+
+    /** Factor on the worth of a place for the time until a stall is had there; 1 where the animal does not wait. */
+    double readiness(int resource) {
+        return resource == queue ? readiness : 1;
+    }
+
+    /** Sleeps on the stall that it holds, if any: how long it holds it tells nothing of uses by day. */
+    public void sleepOnStall() {
+        stallSinceMs = UNCOUNTED;
+    }
+
+    long stallSinceMs() {
+        return stallSinceMs;
+    }
+
+    /**
      * Comes to a place.
      *
      * @param newPlace number of a resource
      * @param newStart number of the start at which it stands there
      */
     public void arrive(int newPlace, int newStart) {
+        if (newPlace != place) {
+            arrivedMs = needs.atMs();
+            foraging.memory().leave();
+        }
         place = newPlace;
         start = newStart;
+        company.see(number, newStart);
+    }
+
+    /**
+     * Sets out for a place.
+     *
+     * @param passage number of the passage
+     * @param off true for the way off the ground
+     */
+    public void setOut(int passage, boolean off) {
+        hoursAt[place] += (needs.atMs() - arrivedMs) / HOUR_MS;
+        arrivedMs = needs.atMs();
+        Passages passages = outlook.passages();
+        hoursOnAddedWays += passages.ms(passage, off) * passages.addedShare(passage, off) / HOUR_MS;
+        company.see(number, passages.end(passage, off));
+    }
+
+    /**
+     * Who is where.
+     *
+     * @return shared by the group
+     */
+    public Company company() {
+        return company;
+    }
+
+    /**
+     * What places are worth to it beyond needs.
+     *
+     * @return shared by all animals with the same body
+     */
+    public Worth worth() {
+        return worth;
+    }
+
+    /** Room for what it weighs in a decision, one number for each resource. */
+    double[] weights() {
+        return weights;
+    }
+
+    /** When it came to the place where it is, or left the one where it was last [ms]. */
+    long arrivedMs() {
+        return arrivedMs;
+    }
+
+    /** How long it has been at a place so far, all visits together [h]. */
+    double hoursAt(int resource) {
+        return hoursAt[resource] + (resource == place ? (needs.atMs() - arrivedMs) / HOUR_MS : 0);
+    }
+
+    /** How long it has moved over added supports so far [h]. */
+    double hoursOnAddedWays() {
+        return hoursOnAddedWays;
+    }
+
+    /** What draws it to a place for the night, the same all day. */
+    double drawnForNight(int day, int resource, Sites sites) {
+        if (nightDrawnFor != day) {
+            nightDrawnFor = day;
+            long decision = ((day + 1L) << DECISIONS_PER_DAY_BITS) - 1;
+            for (int r = 0; r < nightDraw.length; r++) {
+                nightDraw[r] = placeChance.gumbel(decision, sites.key(r));
+            }
+        }
+        return nightDraw[resource];
     }
 
     /**
@@ -215,6 +353,15 @@ public final class Ape {
     }
 
     /**
+     * Its last decision.
+     *
+     * @return number of the decision, for the streams of chance
+     */
+    public long lastDecision() {
+        return decisions;
+    }
+
+    /**
      * Whether it takes the way off the ground.
      *
      * @param passage number of an open passage
@@ -223,7 +370,7 @@ public final class Ape {
      * @return true for the way off the ground
      */
     public boolean goesOffGround(int passage, long decision, long nowMs) {
-        return wayChance.uniform(decision) < outlook.offGroundShare(passage, nowMs);
+        return wayChance.uniform(decision) < outlook.offGroundShare(passage, nowMs, worth.strangeness(this, nowMs));
     }
 
     /**
@@ -247,17 +394,40 @@ public final class Ape {
     }
 
     /**
-     * Takes it that a place holds so much food.
+     * What it knows of food.
      *
-     * @param resource number of a food place
-     * @param joule energy [J]
+     * @return its knowledge, which changes
      */
-    public void believe(int resource, double joule) {
-        believedJ[resource] = joule;
+    public Foraging foraging() {
+        return foraging;
     }
 
-    double believedJ(int resource) {
-        return believedJ[resource];
+    double believedJ(int resource, long nowMs) {
+        return foraging.memory().expectedJ(resource, nowMs);
+    }
+
+    /**
+     * Wakes, and spends evenly from now on what it spends on all that is not moving about.
+     *
+     * @param nowMs time, to which it was advanced [ms]
+     * @param wakingMs length of this waking day [ms]
+     */
+    public void wake(long nowMs, long wakingMs) {
+        spendEvenly(nowMs, body.otherJPerDay() / wakingMs);
+    }
+
+    /**
+     * Falls asleep.
+     *
+     * @param nowMs time, to which it was advanced [ms]
+     */
+    public void sleep(long nowMs) {
+        spendEvenly(nowMs, 0);
+    }
+
+    private void spendEvenly(long nowMs, double perMs) {
+        needs.spendEvenly(perMs);
+        account.spendEvenly(nowMs, perMs);
     }
 
     double drawnTo(long decision, long placeKey) {
@@ -270,5 +440,11 @@ public final class Ape {
 
     void takeStall(int resource) {
         stall = resource;
+        stallSinceMs = needs.atMs();
+    }
+
+    void takeQueue(int resource) {
+        queue = resource;
+        queueSinceMs = needs.atMs();
     }
 }

@@ -5,13 +5,17 @@ import java.util.List;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
 import limbway.sim.chance.Name;
+import limbway.sim.habitat.KeepersHours;
+import limbway.sim.journal.Motive;
 
 /**
  * Weighs every place that an animal knows against its needs and chooses one.
  *
  * <p>A place is worth the relief it promises, more while the need presses (the square of the urgency), less the longer
- * and the dearer the way; staying counts a little extra. One draw for each place, keyed by the decision and the place's
- * name, makes the choice a logit: layouts that share a place share its draw.
+ * and the dearer the way; staying counts a little extra. Where the settings say so, comfort, company and what is familiar
+ * count too ({@link Worth}). One draw for each place, keyed by the decision and the place's
+ * name, makes the choice a logit: layouts that share a place share its draw. Places of one kind on one platform share one
+ * draw, so that two bowls side by side draw no more than one ({@link Sites}); which of them it is to be is drawn after.
  */
 public final class Appraisal {
 
@@ -23,24 +27,29 @@ public final class Appraisal {
     private static final double LEAST_AMOUNT = 1;
 
     private final DaySettings settings;
+    private final KeepersHours hours;
     private final ResourceKind[] kinds;
-    private final long[] keys;
+    private final Sites sites;
     private final double recoveredShare;
     private final double recoveredShareElsewhere;
     private final long longestRestMs;
     private final double leastHeatGain;
+    private final double leastWorth;
 
     /**
      * Appraisal in one layout.
      *
      * @param resources the resources of the enclosure
+     * @param hours when places are shut
      * @param settings how places are weighed
      */
-    public Appraisal(List<Resource> resources, DaySettings settings) {
+    public Appraisal(List<Resource> resources, KeepersHours hours, DaySettings settings) {
         this.settings = settings;
+        this.hours = hours;
         kinds = resources.stream().map(Resource::kind).toArray(ResourceKind[]::new);
-        keys = resources.stream().mapToLong(r -> Name.key(r.id())).toArray();
+        sites = new Sites(resources);
         longestRestMs = Math.round(settings.rest().longestMin() * 60_000);
+        leastWorth = gain(1, settings.choice().leastRelief(), settings.choice().leastRelief());
         leastHeatGain = gain(
                 settings.heat().weight(),
                 settings.choice().leastRelief(),
@@ -72,67 +81,146 @@ public final class Appraisal {
         boolean enoughRest = restable > 0 && restable >= settings.choice().leastRelief();
 
         double heatHere = ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
+        Worth worth = ape.worth();
+        boolean more = worth.counts();
+        double comfortHere = worth.comfort(ape.place(), ape.start(), nowMs);
+        double settingHere = worth.setting(ape, ape.place(), ape.start(), nowMs);
+        double change = worth.change(ape, nowMs);
+        double strangeness = worth.strangeness(ape, nowMs);
+        double restElsewhere = gain(
+                settings.needs().fatigueWeight(), needs.fatigue(), recovered(needs.fatigue(), recoveredShareElsewhere));
 
         int best = HERE;
-        double bestWorth = Double.NEGATIVE_INFINITY;
+        double bestWorth = NOTHING;
         boolean atRestingPlace = false;
         int firstPassage = ape.outlook().passages().passage(ape.start(), 0);
+        double[] weights = ape.weights();
         for (int place = 0; place < kinds.length; place++) {
-            double gain;
+            weights[place] = NOTHING;
             boolean here = place == ape.place();
+            int end = here ? ape.start() : ape.outlook().likelyEnd(firstPassage + place);
+            if (end < 0) {
+                continue;
+            }
+            double setting = more ? worth.setting(ape, place, end, nowMs) : 0;
+            double gain;
+            double comfort = 0;
             switch (kinds[place]) {
                 case FOOD -> {
                     double relief = relief(
                             hunger,
-                            ape.believedJ(place) / ape.body().hungriestJ(),
+                            ape.believedJ(place, nowMs) / ape.body().hungriestJ(),
                             ape.body().hungriestJ());
                     gain = relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : NOTHING;
                 }
                 case WATER -> gain = drinkable > 0 ? thirstGain : NOTHING;
                 default -> {
-                    double heatGain = heatGain(ape, place, nowMs);
+                    double heatGain = here ? heatHere : heatGain(ape, place, nowMs);
                     double spared = heatGain - heatHere;
-                    boolean worthIt = enoughRest || here || (spared > 0 && spared >= leastHeatGain);
+                    comfort = worth.comfort(place, end, nowMs);
+                    double better = comfort + setting - comfortHere - settingHere + change;
+                    boolean worthIt = enoughRest
+                            || here
+                            || (spared > 0 && spared >= leastHeatGain)
+                            || (more && better >= leastWorth);
                     gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : NOTHING;
                 }
+            }
+            if (gain == NOTHING && more && !here && worth.isWithLeader(ape, end)) {
+                gain = restElsewhere;
             }
             // a place that brings some trouble may still be the least of evils
             if (gain == NOTHING || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
             }
-            double worth = gain * ape.outlook().nearness(firstPassage + place)
-                    - ape.outlook().toll(firstPassage + place, nowMs)
-                    + (here ? settings.choice().persistence() : 0)
-                    + drawn(ape, decision, keys[place]);
-            atRestingPlace |= here && kinds[place].isRestingPlace();
-            if (worth > bestWorth) {
-                bestWorth = worth;
+            double total = gain * ape.outlook().nearness(firstPassage + place) * ape.readiness(place)
+                    - ape.outlook().toll(firstPassage + place, nowMs, strangeness)
+                    + comfort
+                    + setting
+                    + (here ? settings.choice().persistence() : change);
+            weights[place] = total;
+            total += drawn(ape, decision, sites.key(place));
+            atRestingPlace |= here && kinds[place].isRestingPlace() && ape.queue() != place;
+            if (total > bestWorth) {
+                bestWorth = total;
                 best = place;
             }
         }
-        if (atRestingPlace) {
-            return best;
+        if (atRestingPlace || (best != HERE && hours.isShut(ape.place(), nowMs))) {
+            return amongNeighbours(ape, best, decision);
         }
-        double restHere = gain(
-                        settings.needs().fatigueWeight(),
-                        needs.fatigue(),
-                        recovered(needs.fatigue(), recoveredShareElsewhere))
-                + heatHere;
-        double worthHere = restHere + settings.choice().persistence() + drawn(ape, decision, HERE_KEY);
-        return worthHere >= bestWorth ? HERE : best;
+        double worthHere = restElsewhere
+                + heatHere
+                + comfortHere
+                + settingHere
+                + settings.choice().persistence()
+                + drawn(ape, decision, HERE_KEY);
+        return worthHere >= bestWorth ? HERE : amongNeighbours(ape, best, decision);
+    }
+
+    /** Which of the places of one site it is to be, once the site has been chosen. */
+    private int amongNeighbours(Ape ape, int chosen, long decision) {
+        if (chosen == HERE || !sites.isShared(chosen)) {
+            return chosen;
+        }
+        int best = chosen;
+        double bestWorth = NOTHING;
+        for (int place = 0; place < kinds.length; place++) {
+            if (sites.areOne(place, chosen) && ape.weights()[place] > NOTHING) {
+                double total = ape.weights()[place] + drawn(ape, decision, sites.keyWithin(place));
+                if (total > bestWorth) {
+                    bestWorth = total;
+                    best = place;
+                }
+            }
+        }
+        return best;
     }
 
     /**
-     * Whether an animal goes to a resting place more for the heat than for rest.
+     * Why an animal goes to a place, or stays there.
      *
      * @param ape the animal
-     * @param place resting place
+     * @param place number of a resource
      * @param nowMs time
-     * @return true if the heat that it is spared there counts for more than the fatigue
+     * @return what counts most
      */
-    public boolean restsForHeat(Ape ape, int place, long nowMs) {
+    public Motive motive(Ape ape, int place, long nowMs) {
+        Worth worth = ape.worth();
+        boolean here = place == ape.place();
+        int end = here
+                ? ape.start()
+                : ape.outlook().likelyEnd(ape.outlook().passages().passage(ape.start(), place));
+        boolean led = !here && worth.counts() && worth.isWithLeader(ape, end);
+        if (kinds[place] == ResourceKind.FOOD) {
+            boolean hungry = relief(
+                            ape.needs().hunger(),
+                            ape.believedJ(place, nowMs) / ape.body().hungriestJ(),
+                            ape.body().hungriestJ())
+                    > 0;
+            return led && !hungry ? Motive.COMPANY : Motive.HUNGER;
+        }
+        if (kinds[place] == ResourceKind.WATER) {
+            double thirst = ape.needs().thirst();
+            return led && relief(thirst, thirst, ape.body().thirstiestMl()) == 0 ? Motive.COMPANY : Motive.THIRST;
+        }
+        double rest = restGain(ape.needs().fatigue());
         double heatHere = ape.heatCurve().gain(ape.heat(), ape.start(), nowMs, nowMs + longestRestMs);
-        return heatGain(ape, place, nowMs) - heatHere > restGain(ape.needs().fatigue());
+        double heat = here ? 0 : heatGain(ape, place, nowMs) - heatHere;
+        double better = here
+                ? 0
+                : worth.comfort(place, end, nowMs)
+                        + worth.setting(ape, place, end, nowMs)
+                        + worth.change(ape, nowMs)
+                        - worth.comfort(ape.place(), ape.start(), nowMs)
+                        - worth.setting(ape, ape.place(), ape.start(), nowMs);
+        if (heat > rest && heat >= better) {
+            return Motive.HEAT;
+        }
+        if (better > rest) {
+            return led ? Motive.COMPANY : Motive.COMFORT;
+        }
+        return Motive.FATIGUE;
     }
 
     private double restGain(double fatigue) {
@@ -148,9 +236,9 @@ public final class Appraisal {
         return end < 0 ? 0 : ape.heatCurve().gain(ape.heat(), end, nowMs, nowMs + longestRestMs);
     }
 
-    private static boolean canGo(Ape ape, Nights nights, int place, int passage, long nowMs, long lastLightMs) {
+    private boolean canGo(Ape ape, Nights nights, int place, int passage, long nowMs, long lastLightMs) {
         Outlook outlook = ape.outlook();
-        if (ape.barredUntilMs(place) > nowMs || !outlook.isOpen(passage)) {
+        if (hours.isShut(place, nowMs) || ape.barredUntilMs(place) > nowMs || !outlook.isOpen(passage)) {
             return false;
         }
         // for most of the day two trips of any length leave time to spare, and the nest need not be looked for

@@ -3,6 +3,7 @@ package limbway.sim.animal;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.ParameterGroup;
 import limbway.model.parameter.Standing;
+import limbway.sim.food.Foraging;
 
 /**
  * What an animal remembers of how much food lies where.
@@ -43,4 +44,17 @@ public record MemorySettings(double learning, double forgettingDays, double rate
                     600,
                     Standing.ASSUMPTION,
                     "no source"));
+
+    private static final double MS_PER_MIN = 60_000;
+    private static final double MS_PER_DAY = 86_400_000;
+
+    /**
+     * What an animal knows of food before the first day.
+     *
+     * @param ordinaryJ for each resource what lies there at an ordinary moment [J]
+     * @return knowledge that changes
+     */
+    public Foraging foraging(double[] ordinaryJ) {
+        return new Foraging(ordinaryJ, learning, forgettingDays * MS_PER_DAY, rateMin * MS_PER_MIN);
+    }
 }

@@ -3,7 +3,7 @@ package limbway.sim.animal;
 /**
  * What one animal is short of, known in closed form between two events.
  *
- * <p>Missing energy and water grow evenly. Fatigue goes to 1 while the animal is active and to 0 while it rests, both
+ * <p>Missing energy and water grow evenly, energy faster while the animal is awake. Fatigue goes to 1 while the animal is active and to 0 while it rests, both
  * exponentially. Urgencies are shares of the amount at which a need is greatest, 0 to 1.
  */
 public final class Needs {
@@ -16,6 +16,7 @@ public final class Needs {
     private double missingMl;
     private double fatigue;
     private double recovery;
+    private double awakeJPerMs;
 
     /**
      * Needs at the first midnight of an animal that ate and drank its fill some time before, and has slept since.
@@ -43,12 +44,30 @@ public final class Needs {
         if (passedMs == 0) {
             return;
         }
-        missingJ += body.restingJPerMs() * passedMs;
+        missingJ += spendingJPerMs() * passedMs;
         missingMl += body.waterMlPerMs() * passedMs;
         fatigue = recovery > 0
                 ? fatigue * StrictMath.exp(-passedMs * recovery / recoveryMs)
                 : 1 - (1 - fatigue) * StrictMath.exp(-passedMs / tiringMs);
         atMs = nowMs;
+    }
+
+    /**
+     * From now on the animal spends so much besides what it spends at rest and on moves.
+     *
+     * @param perMs power [J/ms], 0 while asleep
+     */
+    void spendEvenly(double perMs) {
+        awakeJPerMs = perMs;
+    }
+
+    /**
+     * What it spends now besides moves.
+     *
+     * @return power at rest, and while awake on all that is not moving about [J/ms]
+     */
+    public double spendingJPerMs() {
+        return body.restingJPerMs() + awakeJPerMs;
     }
 
     /** From now on the animal is active. */
@@ -72,6 +91,17 @@ public final class Needs {
      */
     public void eat(double joule) {
         missingJ -= joule;
+    }
+
+    /**
+     * Takes back what was booked as taken in and was not.
+     *
+     * @param joule energy [J]
+     * @param ml water [ml]
+     */
+    public void putBack(double joule, double ml) {
+        missingJ += joule;
+        missingMl += ml;
     }
 
     /**

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.function.IntPredicate;
 
 import limbway.model.enclosure.Resource;
+import limbway.model.enclosure.ResourceKind;
+import limbway.sim.habitat.KeepersHours;
 
 /**
  * Where an animal sleeps.
@@ -11,23 +13,39 @@ import limbway.model.enclosure.Resource;
  * <p>Each animal has a nest of its own, given out by rank before the first night and kept. If it cannot reach it, it
  * takes the cheapest nest with a stall that nobody owns, else the cheapest resting place with a free stall, else it
  * sleeps where it is.
+ *
+ * <p>Where places are worth something beyond needs, an animal chooses each night among its own nest and those that nobody
+ * owns: by comfort, familiarity and the way there, with one draw a night for each nest.
  */
 public final class Nights {
 
+    private static final long DAY_MS = 86_400_000;
+
     private final boolean[] restingPlace;
+    private final boolean[] nest;
+    private final Sites sites;
     private final Stalls stalls;
+    private final KeepersHours hours;
+    private final ChoiceSettings choice;
 
     /**
      * Nights in one group.
      *
      * @param resources the resources of the enclosure
      * @param stalls who uses what
+     * @param hours when places are shut
+     * @param choice how places are weighed against each other
      */
-    public Nights(List<Resource> resources, Stalls stalls) {
+    public Nights(List<Resource> resources, Stalls stalls, KeepersHours hours, ChoiceSettings choice) {
         this.stalls = stalls;
+        this.hours = hours;
+        this.choice = choice;
+        sites = new Sites(resources);
+        nest = new boolean[resources.size()];
         restingPlace = new boolean[resources.size()];
         for (int r = 0; r < restingPlace.length; r++) {
             restingPlace[r] = resources.get(r).kind().isRestingPlace();
+            nest[r] = resources.get(r).kind() == ResourceKind.NEST;
         }
     }
 
@@ -40,6 +58,12 @@ public final class Nights {
      * @return number of a resource, or {@link Ape#NONE} for where it is
      */
     public int bed(Ape ape, int start, long nowMs) {
+        if (ape.worth().counts()) {
+            int liked = liked(ape, start, nowMs);
+            if (liked != Ape.NONE) {
+                return liked;
+            }
+        }
         int own = ape.nest();
         if (own != Ape.NONE && isOpen(ape, start, own, nowMs)) {
             return own;
@@ -64,12 +88,34 @@ public final class Nights {
         return bed == Ape.NONE ? 0 : ape.outlook().slowestMs(passage(ape, start, bed));
     }
 
+    private int liked(Ape ape, int start, long nowMs) {
+        int best = Ape.NONE;
+        double bestWorth = Double.NEGATIVE_INFINITY;
+        double strangeness = ape.worth().strangeness(ape, nowMs);
+        int day = (int) (nowMs / DAY_MS);
+        for (int r = 0; r < nest.length; r++) {
+            if (nest[r] && stalls.isOpenTo(ape, r) && isOpen(ape, start, r, nowMs)) {
+                int end = ape.outlook().likelyEnd(passage(ape, start, r));
+                double worth = ape.worth().sleep(ape, r, end, nowMs)
+                        - ape.outlook().toll(passage(ape, start, r), nowMs, strangeness)
+                        + (ape.nest() == r ? choice.persistence() : 0)
+                        + choice.noise() * ape.drawnForNight(day, r, sites);
+                if (worth > bestWorth) {
+                    bestWorth = worth;
+                    best = r;
+                }
+            }
+        }
+        return best;
+    }
+
     private int cheapest(Ape ape, int start, long nowMs, IntPredicate suits) {
         int best = Ape.NONE;
         double leastToll = Double.POSITIVE_INFINITY;
         for (int r = 0; r < restingPlace.length; r++) {
             if (suits.test(r) && isOpen(ape, start, r, nowMs)) {
-                double toll = ape.outlook().toll(passage(ape, start, r), nowMs);
+                double toll = ape.outlook()
+                        .toll(passage(ape, start, r), nowMs, ape.worth().strangeness(ape, nowMs));
                 if (toll < leastToll) {
                     leastToll = toll;
                     best = r;
@@ -79,8 +125,10 @@ public final class Nights {
         return best;
     }
 
-    private static boolean isOpen(Ape ape, int start, int resource, long nowMs) {
-        return ape.barredUntilMs(resource) <= nowMs && ape.outlook().isOpen(passage(ape, start, resource));
+    private boolean isOpen(Ape ape, int start, int resource, long nowMs) {
+        return !hours.isShut(resource, nowMs)
+                && ape.barredUntilMs(resource) <= nowMs
+                && ape.outlook().isOpen(passage(ape, start, resource));
     }
 
     private static int passage(Ape ape, int start, int resource) {

@@ -12,6 +12,7 @@ import limbway.sim.habitat.SunlitWays;
 public final class Outlook {
 
     private static final int NEVER = -1;
+    private static final double WARY_PER_M = 10;
 
     private final Passages passages;
     private final SunlitWays sun;
@@ -32,11 +33,12 @@ public final class Outlook {
      * @param sun what the sun adds to its ways
      * @param resources number of resources
      * @param body what it burns
-     * @param settings how places are weighed
+     * @param day how places are weighed
      */
-    public Outlook(Passages passages, SunlitWays sun, int resources, Physiology body, ChoiceSettings settings) {
+    public Outlook(Passages passages, SunlitWays sun, int resources, Physiology body, DaySettings day) {
         this.passages = passages;
         this.sun = sun;
+        ChoiceSettings settings = day.choice();
         tollPerJ = settings.effortWeight() / body.hungriestJ();
         int count = passages.startCount() * resources;
         open = new boolean[count];
@@ -51,7 +53,8 @@ public final class Outlook {
             if (passages.isOpen(p)) {
                 open[p] = true;
                 nearness[p] = StrictMath.exp(-passages.meanMs(p) / (settings.patienceMin() * 60_000));
-                toll[p] = settings.effortWeight() * passages.meanJ(p) / body.hungriestJ();
+                toll[p] = settings.effortWeight() * passages.meanJ(p) / body.hungriestJ()
+                        + day.worth().groundWariness() * passages.meanGroundM(p) / WARY_PER_M;
                 offGroundEnd[p] = passages.mayGo(p, true) ? passages.end(p, true) : NEVER;
                 overGroundEnd[p] = passages.mayGo(p, false) ? passages.end(p, false) : NEVER;
                 offGroundMs[p] = passages.mayGo(p, true) ? passages.ms(p, true) : 0;
@@ -81,20 +84,21 @@ public final class Outlook {
     }
 
     /**
-     * What the energy and the sun of the way cost in the unit of the needs.
+     * What the energy, the sun, the ground and the strangeness of the way cost in the unit of the needs.
      *
      * @param passage number of an open passage
      * @param nowMs time of setting out
+     * @param strangeness by how much a way over nothing but added supports seems dearer, 0 or more
      * @return 0 or more
      */
-    double toll(int passage, long nowMs) {
-        if (!sun.areMinded()) {
+    double toll(int passage, long nowMs, double strangeness) {
+        if (!sun.areMinded() && strangeness == 0) {
             return toll[passage];
         }
-        double share = offGroundShare(passage, nowMs);
-        double discomfortJ = (share > 0 ? share * discomfortJ(passage, true, nowMs) : 0)
-                + (share < 1 ? (1 - share) * discomfortJ(passage, false, nowMs) : 0);
-        return toll[passage] + tollPerJ * discomfortJ;
+        double share = offGroundShare(passage, nowMs, strangeness);
+        double extraJ = (share > 0 ? share * extraJ(passage, true, nowMs, strangeness) : 0)
+                + (share < 1 ? (1 - share) * extraJ(passage, false, nowMs, strangeness) : 0);
+        return toll[passage] + tollPerJ * extraJ;
     }
 
     /**
@@ -102,14 +106,26 @@ public final class Outlook {
      *
      * @param passage number of an open passage
      * @param nowMs time of setting out
+     * @param strangeness by how much a way over nothing but added supports seems dearer, 0 or more
      * @return share, 0 to 1
      */
-    double offGroundShare(int passage, long nowMs) {
-        return passages.offGroundShare(passage, discomfortJ(passage, true, nowMs), discomfortJ(passage, false, nowMs));
+    double offGroundShare(int passage, long nowMs, double strangeness) {
+        if (!sun.areMinded() && strangeness == 0) {
+            return passages.ways(passage).offGroundShare();
+        }
+        return passages.offGroundShare(
+                passage, extraJ(passage, true, nowMs, strangeness), extraJ(passage, false, nowMs, strangeness));
     }
 
-    private double discomfortJ(int passage, boolean off, long nowMs) {
-        return sun.discomfortJ(passages, passage, off, nowMs);
+    private double extraJ(int passage, boolean off, long nowMs, double strangeness) {
+        double discomfortJ = sun.discomfortJ(passages, passage, off, nowMs);
+        if (strangeness == 0 || !passages.hasWay(passage, off)) {
+            return discomfortJ;
+        }
+        return discomfortJ
+                + strangeness
+                        * passages.addedShare(passage, off)
+                        * (passages.way(passage, off).milliJ() / 1000.0);
     }
 
     /** Where a trip may end, or a negative number if that way is never taken. */

@@ -8,6 +8,7 @@ import limbway.model.energy.DailyExpenditure;
  *
  * @param energyNeedJ energy it spends in a whole day of its kind [J]
  * @param restingJPerMs energy spent whatever it does [J/ms]
+ * @param otherJPerDay energy spent in a day, while awake, on all that is neither rest nor moving about [J]
  * @param hungriestJ missing energy at which hunger is greatest [J]
  * @param waterMlPerMs water lost whatever it does [ml/ms]
  * @param thirstiestMl missing water at which thirst is greatest [ml]
@@ -17,6 +18,7 @@ import limbway.model.energy.DailyExpenditure;
 public record Physiology(
         double energyNeedJ,
         double restingJPerMs,
+        double otherJPerDay,
         double hungriestJ,
         double waterMlPerMs,
         double thirstiestMl,
@@ -41,9 +43,11 @@ public record Physiology(
         double waterMl = settings.needs().waterMlPerKg() * body.massKg();
         double eatingKjPerMin = settings.intake().eatingKjPerMin()
                 * StrictMath.pow(body.massKg() / EATING_REFERENCE_KG, EATING_EXPONENT);
+        double restingJPerMs = DailyExpenditure.restingW(body.massKg(), dailyOverResting) / 1000;
         return new Physiology(
                 needJ,
-                DailyExpenditure.restingW(body.massKg(), dailyOverResting) / 1000,
+                restingJPerMs,
+                settings.needs().otherActivity() * (needJ - restingJPerMs * MS_PER_DAY),
                 settings.needs().hungerScale() * needJ,
                 waterMl / MS_PER_DAY,
                 settings.needs().thirstScale() * waterMl,

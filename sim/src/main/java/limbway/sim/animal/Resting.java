@@ -28,12 +28,21 @@ public final class Resting {
         if (needs.fatigue() > rest.restedFatigue()) {
             double recoveryMs = settings.needs().recoveryMin() * 60_000 / speed;
             endMs = Math.min(endMs, recoveryMs * StrictMath.log(needs.fatigue() / rest.restedFatigue()));
+        } else {
+            endMs = Math.min(endMs, untilRestlessMs(ape));
         }
         Physiology body = ape.body();
-        endMs = Math.min(endMs, untilMs(needs.missingJ(), body.hungriestJ(), body.restingJPerMs()));
+        endMs = Math.min(endMs, untilMs(needs.missingJ(), body.hungriestJ(), needs.spendingJPerMs()));
         endMs = Math.min(endMs, untilMs(needs.missingMl(), body.thirstiestMl(), body.waterMlPerMs()));
         endMs = Math.min(endMs, untilHotMs(ape, endMs));
         return Math.max(1, (long) Math.ceil(Math.max(endMs, rest.shortestMin() * 60_000)));
+    }
+
+    /** Time until a rested animal looks round for another place; the whole time again, if it has found none so far. */
+    private static double untilRestlessMs(Ape ape) {
+        long afterMs = ape.worth().restlessAfterMs();
+        long leftMs = ape.arrivedMs() + afterMs - ape.needs().atMs();
+        return afterMs == Long.MAX_VALUE ? Double.POSITIVE_INFINITY : (double) (leftMs > 0 ? leftMs : afterMs);
     }
 
     /** Time until the heat of the place calls; the longest time, if it calls already or never does. */

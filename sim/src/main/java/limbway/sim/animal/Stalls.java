@@ -1,21 +1,27 @@
 package limbway.sim.animal;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
 
 /**
- * Who uses what: each place serves only so many animals at once, first come first served.
+ * Who uses what and who waits for what: each place serves only so many animals at once.
  *
  * <p>A stall is held while an animal eats, drinks, sleeps, or rests at a resting place, and at no other time. A stall of
- * a nest that belongs to an animal is kept for it by day.
+ * a nest that belongs to an animal is kept for it by day. Where animals wait, a stall that is given up goes to the one
+ * that has waited longest; only who drives another away comes before it.
  */
 public final class Stalls {
 
     private final int[] stalls;
     private final boolean[] nest;
-    private final int[] taken;
+    private final List<List<Ape>> holders;
+    private final Queues queues;
+    private final BitSet vacated = new BitSet();
     private final int[] owners;
     private final int[] ownersPresent;
 
@@ -30,7 +36,8 @@ public final class Stalls {
         for (int r = 0; r < stalls.length; r++) {
             nest[r] = resources.get(r).kind() == ResourceKind.NEST;
         }
-        taken = new int[stalls.length];
+        holders = resources.stream().map(r -> (List<Ape>) new ArrayList<Ape>()).toList();
+        queues = new Queues(stalls.length);
         owners = new int[stalls.length];
         ownersPresent = new int[stalls.length];
     }
@@ -42,7 +49,7 @@ public final class Stalls {
      * @return 0 or more, never more than its stalls
      */
     public int taken(int resource) {
-        return taken[resource];
+        return holders.get(resource).size();
     }
 
     /**
@@ -61,12 +68,17 @@ public final class Stalls {
             return true;
         }
         leave(ape);
-        taken[resource]++;
+        queues.quit(ape);
+        hold(ape, resource);
+        return true;
+    }
+
+    private void hold(Ape ape, int resource) {
+        holders.get(resource).add(ape);
         ape.takeStall(resource);
         if (ape.nest() == resource) {
             ownersPresent[resource]++;
         }
-        return true;
     }
 
     /**
@@ -79,11 +91,81 @@ public final class Stalls {
         if (held == Ape.NONE) {
             return;
         }
-        taken[held]--;
+        holders.get(held).remove(ape);
         if (ape.nest() == held) {
             ownersPresent[held]--;
         }
+        if (ape.stallSinceMs() != Ape.UNCOUNTED) {
+            queues.note(held, ape.needs().atMs() - ape.stallSinceMs());
+        }
         ape.takeStall(Ape.NONE);
+        vacated.set(held);
+    }
+
+    /**
+     * Waits for a stall, behind all who wait there already; does nothing if the animal waits there.
+     *
+     * @param ape who; it holds no stall there
+     * @param resource where it is
+     */
+    public void queue(Ape ape, int resource) {
+        queues.join(ape, resource);
+    }
+
+    /**
+     * Waits no longer.
+     *
+     * @param ape who
+     */
+    public void quit(Ape ape) {
+        queues.quit(ape);
+    }
+
+    /**
+     * How long an animal that waits must expect to wait on: the uses that must end before its own, by the number of stalls
+     * at which they end and the mean length of a use so far, which all animals know.
+     *
+     * @param ape who; it waits
+     * @param firstGuessMs length of a use where none has ended yet [ms]
+     * @return time [ms]
+     * @source mean time to the n-th of independent exponential service ends at m servers, n / (m mu); from memory
+     */
+    public double expectedWaitMs(Ape ape, double firstGuessMs) {
+        int resource = ape.queue();
+        int usable = stalls[resource] - keptFor(resource);
+        int free = usable - holders.get(resource).size();
+        int ends = Math.max(0, queues.ahead(ape) + 1 - free);
+        return ends * queues.meanUseMs(resource, firstGuessMs) / Math.max(1, usable);
+    }
+
+    /**
+     * The next animal that is called because a stall was given up since the last call; it has not taken it yet.
+     *
+     * @return who waits at the head of a queue and would find a stall, or nothing
+     */
+    public Optional<Ape> called() {
+        for (int r = vacated.nextSetBit(0); r >= 0; r = vacated.nextSetBit(r + 1)) {
+            Ape first = queues.first(r);
+            if (first != null && isFree(first, r)) {
+                return Optional.of(first);
+            }
+            vacated.clear(r);
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Hands a stall from one animal to another, past all who wait.
+     *
+     * @param loser who holds a stall
+     * @param winner who takes it
+     */
+    public void displace(Ape loser, Ape winner) {
+        int resource = loser.stall();
+        leave(loser);
+        leave(winner);
+        queues.quit(winner);
+        hold(winner, resource);
     }
 
     /**
@@ -98,6 +180,7 @@ public final class Stalls {
         }
         if (ape.nest() != Ape.NONE) {
             owners[ape.nest()]--;
+            vacated.set(ape.nest());
         }
         owners[resource]++;
         ape.takeNest(resource);
@@ -113,12 +196,27 @@ public final class Stalls {
         return !nest[resource] || ape.nest() == resource || owners[resource] < stalls[resource];
     }
 
-    /** Whether an animal that came now would find a stall, or holds one. */
+    /** Whether an animal that came now would find a stall that nobody waits for, or holds one. */
     public boolean isFree(Ape ape, int resource) {
         if (ape.stall() == resource) {
             return true;
         }
-        int kept = ape.nest() == resource ? 0 : owners[resource] - ownersPresent[resource];
-        return taken[resource] + kept < stalls[resource];
+        if (ape.nest() == resource) {
+            return holders.get(resource).size() < stalls[resource];
+        }
+        Ape first = queues.first(resource);
+        return (first == null || first == ape) && holders.get(resource).size() + keptFor(resource) < stalls[resource];
+    }
+
+    private int keptFor(int resource) {
+        return owners[resource] - ownersPresent[resource];
+    }
+
+    boolean isOwned(int resource) {
+        return owners[resource] > 0;
+    }
+
+    List<Ape> holders(int resource) {
+        return holders.get(resource);
     }
 }

@@ -5,7 +5,13 @@ public enum Purpose {
     /** How much an animal is drawn to each place, beyond what its needs say. */
     PLACE("place"),
     /** Whether it takes the way off the ground. */
-    WAY("way");
+    WAY("way"),
+    /** Whether it drives another from its stall. */
+    CONTEST("contest"),
+    /** From which of its values an assumption sets out when assumptions are screened. */
+    SCREENING_START("screening start"),
+    /** When its turn comes to change. */
+    SCREENING_TURN("screening turn");
 
     private final long key;
 

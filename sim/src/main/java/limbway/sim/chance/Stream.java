@@ -20,6 +20,17 @@ public record Stream(long key) {
     }
 
     /**
+     * A number spread evenly over 0 to 1, one for each place at each decision.
+     *
+     * @param decision which decision
+     * @param place number of a place's name, see {@link Name#key}
+     * @return above 0 and below 1
+     */
+    public double uniform(long decision, long place) {
+        return even(SplitMix64.at(SplitMix64.at(key, decision), place));
+    }
+
+    /**
      * A number with the standard Gumbel distribution, one for each place at each decision.
      *
      * @param decision which decision
@@ -27,8 +38,7 @@ public record Stream(long key) {
      * @return any real number; mean 0.5772, variance pi²/6
      */
     public double gumbel(long decision, long place) {
-        double u = even(SplitMix64.at(SplitMix64.at(key, decision), place));
-        return -StrictMath.log(-StrictMath.log(u));
+        return -StrictMath.log(-StrictMath.log(uniform(decision, place)));
     }
 
     private static double even(long bits) {

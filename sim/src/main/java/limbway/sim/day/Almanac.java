@@ -19,6 +19,9 @@ public final class Almanac {
 
     private static final double MS_PER_MIN = 60_000;
 
+    /** Shorter waking days, far from the equator in winter, count as so long [ms]; assumption. */
+    private static final long SHORTEST_WAKING_MS = 6 * 3_600_000L;
+
     private final long[] wakeMs;
     private final long[] settledMs;
     private final long[] sunsetMs;
@@ -39,7 +42,7 @@ public final class Almanac {
             Daylight light = Daylight.of(site, date.plusDays(i));
             long midnightMs = i * DAY_MS;
             long early = Math.round(settings.wakeBeforeSunriseMin() * MS_PER_MIN);
-            long margin = Math.round(settings.settledBeforeSunsetMin() * MS_PER_MIN);
+            long margin = Math.round((settings.settledBeforeSunsetMin() + settings.nestBuildingMin()) * MS_PER_MIN);
             sunsetMs[i] = midnightMs + millis(light.sunset());
             // never before midnight, so that a night belongs to two days and no more
             wakeMs[i] = midnightMs + Math.max(1, millis(light.sunrise()) - early);
@@ -72,13 +75,23 @@ public final class Almanac {
     }
 
     /**
-     * When animals must have reached their nests.
+     * When animals must have reached their nests, with time left to build before they have to be settled.
      *
      * @param day day of the run, from 1 to one past the last
      * @return time [ms]
      */
     public long settledMs(int day) {
         return settledMs[day - 1];
+    }
+
+    /**
+     * Length of the waking day.
+     *
+     * @param day day of the run, from 1 to one past the last
+     * @return time from waking until all must have settled, at least six hours [ms]
+     */
+    public long wakingMs(int day) {
+        return Math.max(SHORTEST_WAKING_MS, settledMs(day) - wakeMs(day));
     }
 
     /**

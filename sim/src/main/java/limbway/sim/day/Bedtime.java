@@ -17,7 +17,8 @@ final class Bedtime {
         this.plan = plan;
         this.diary = diary;
         this.stalls = stalls;
-        this.nights = new Nights(plan.resources(), stalls);
+        this.nights = new Nights(
+                plan.resources(), stalls, plan.keepersHours(), plan.settings().choice());
     }
 
     /** Where each animal would sleep. */
@@ -59,6 +60,7 @@ final class Bedtime {
 
     /** Sleeps until the next morning. */
     void sleep(Ape ape) {
+        ape.sleep(diary.nowMs());
         ape.needs().rest(1);
         diary.doing(ape).stay(Motive.NIGHT, diary.nowMs());
         diary.expect(ape, plan.almanac().nextWakeMs(diary.nowMs()), EventClass.WAKE);

@@ -1,13 +1,16 @@
 package limbway.sim.day;
 
 import limbway.sim.animal.Ape;
+import limbway.sim.food.FoodMemory;
+import limbway.sim.food.GainCurve;
 import limbway.sim.journal.Motive;
 
 /**
  * What animals do at a place by day, bout by bout: eat, drink, rest, wait.
  *
  * <p>Food and water are booked when they are taken in hand, at the start of the bout; the bout lasts as long as eating or
- * drinking them takes. Every bout ends at the latest when the animal must set out for its nest.
+ * drinking them takes. Others who come meanwhile find only what is left; who is driven away puts the rest back. Every bout
+ * ends at the latest when the animal must set out for its nest.
  */
 final class Bouts {
 
@@ -17,34 +20,64 @@ final class Bouts {
     private final Diary diary;
     private final Larder larder;
     private final Bedtime bedtime;
+    private final Recorder recorder;
+    private final double portionJ;
 
-    Bouts(RunPlan plan, Diary diary, Larder larder, Bedtime bedtime) {
+    Bouts(RunPlan plan, Diary diary, Larder larder, Bedtime bedtime, Recorder recorder) {
+        this.recorder = recorder;
         this.plan = plan;
         this.diary = diary;
         this.larder = larder;
         this.bedtime = bedtime;
+        this.portionJ = plan.settings().intake().portionKj() * 1000;
     }
 
     /**
-     * Takes a portion in hand and eats it: no more than is there, than is missing from being full, and than can be eaten
-     * before bedtime.
+     * Takes a portion in hand and eats it: no more than is there, than is worth its while, than is missing from being full,
+     * and than can be eaten before bedtime. If there is no such thing, it keeps away from the place for a while.
      *
-     * @return false if nothing is there
+     * @return false if it eats nothing
      */
     boolean eat(Ape ape) {
-        double portionJ = plan.settings().intake().portionKj() * 1000;
-        double edibleJ = Math.min(portionJ, bedtime.timeLeftMs(ape) * ape.body().eatingJPerMs());
-        double joule = larder.take(ape.place(), Math.min(edibleJ, ape.needs().missingJ()));
-        if (joule <= 0) {
+        int place = ape.place();
+        double leftJ = larder.leftJ(place);
+        double tasteJ = Math.min(leftJ, portionJ);
+        if (tasteJ < FoodMemory.CRUMB_J) {
             return false;
         }
+        long handlingMs = larder.handlingMs(place);
+        double putOutJ = larder.putOutJ(place);
+        double fullJPerMs = ape.body().eatingJPerMs();
+        double leastJPerMs = ape.foraging().leastJPerMs(place, ape.needs().spendingJPerMs());
+        GainCurve curve = larder.curve(place);
+        double leaveAtJ = curve.leaveAtJ(putOutJ, fullJPerMs, leastJPerMs);
+        boolean tooMuchHandling = handlingMs > 0 && tasteJ <= leastJPerMs * (handlingMs + tasteJ / fullJPerMs);
+        if (tooMuchHandling || leftJ - leaveAtJ < FoodMemory.CRUMB_J) {
+            ape.foraging().memory().findPoor(place, comeBackMs());
+            return false;
+        }
+        double eatingMs = Math.max(0, bedtime.timeLeftMs(ape) - handlingMs);
+        double untilJ = Math.max(
+                Math.max(leaveAtJ, leftJ - tasteJ),
+                Math.max(leftJ - ape.needs().missingJ(), curve.leftAfterJ(putOutJ, fullJPerMs, leftJ, eatingMs)));
+        if (leftJ - untilJ < FoodMemory.CRUMB_J) {
+            ape.foraging().memory().avoid(place, comeBackMs());
+            return false;
+        }
+        double joule = larder.take(place, leftJ - untilJ);
+        double lengthMs = handlingMs + curve.timeMs(putOutJ, fullJPerMs, leftJ, untilJ);
         ape.account().eat(joule);
         ape.needs().eat(joule);
         ape.needs().beActive();
+        ape.foraging().rate().pass(joule, lengthMs);
         diary.doing(ape).stay(Motive.HUNGER, diary.nowMs());
         diary.doing(ape).eat(joule);
-        last(ape, Math.round(joule / ape.body().eatingJPerMs()));
+        last(ape, Math.round(lengthMs));
         return true;
+    }
+
+    private long comeBackMs() {
+        return diary.nowMs() + Math.max(1, Math.round(plan.settings().intake().barredMin() * 60_000));
     }
 
     /** Drinks what is missing, or what can be drunk before bedtime. */
@@ -63,15 +96,34 @@ final class Bouts {
         rest(ape, AT_RESTING_PLACE, motive);
     }
 
-    /** Rests where it is; if it was refused a stall there, it waits until it would ask again. */
+    /** Rests where it is. */
     void restHere(Ape ape) {
-        long askAgainMs = ape.barredUntilMs(ape.place());
-        if (askAgainMs > diary.nowMs()) {
-            ape.needs().rest(plan.settings().rest().reliefElsewhere());
-            diary.doing(ape).waitForStall(diary.nowMs());
-            last(ape, askAgainMs - diary.nowMs());
-        } else {
-            rest(ape, plan.settings().rest().reliefElsewhere(), Motive.FATIGUE);
+        rest(ape, plan.settings().rest().reliefElsewhere(), Motive.FATIGUE);
+    }
+
+    /** Waits in a queue until it is called, or has waited as long as it has patience for. */
+    void waitForStall(Ape ape, Motive motive) {
+        ape.needs().rest(plan.settings().rest().reliefElsewhere());
+        diary.doing(ape).waitForStall(motive, diary.nowMs());
+        last(ape, ape.queueSinceMs() + plan.settings().intake().barredMs() - diary.nowMs());
+    }
+
+    /** Stops before it is done: what it has not eaten yet lies at the place again. */
+    void breakOff(Ape ape) {
+        double joule = diary.doing(ape).uneatenJ(diary.nowMs());
+        larder.putBack(ape.place(), joule);
+        ape.account().putBack(joule);
+        ape.needs().putBack(joule, diary.doing(ape).undrunkMl(diary.nowMs()));
+        diary.doing(ape).stopShort(diary.nowMs());
+        endStay(ape);
+    }
+
+    /** Takes down the stay that ends now, if the animal stayed. */
+    void endStay(Ape ape) {
+        long now = diary.nowMs();
+        if (diary.doing(ape).endsStay(now)) {
+            int hold = ape.outlook().passages().hold(ape.start());
+            recorder.add(diary.doing(ape).record(ape.number(), ape.place(), hold, now));
         }
     }
 

@@ -29,8 +29,8 @@ final class Doing {
     }
 
     /** Stays for what it came for, without getting it. */
-    void waitForStall(long nowMs) {
-        stay(motive, nowMs);
+    void waitForStall(Motive newMotive, long nowMs) {
+        stay(newMotive, nowMs);
         waiting = true;
     }
 
@@ -40,6 +40,27 @@ final class Doing {
 
     void drink(double ml) {
         drunkMl += ml;
+    }
+
+    /** What was taken in hand at the start of the stay and is not yet eaten [J]. */
+    double uneatenJ(long nowMs) {
+        return eatenJ * shareLeft(nowMs);
+    }
+
+    /** What was to be drunk and is not yet [ml]. */
+    double undrunkMl(long nowMs) {
+        return drunkMl * shareLeft(nowMs);
+    }
+
+    private double shareLeft(long nowMs) {
+        return staying && dueMs != NEVER ? (double) (dueMs - nowMs) / (dueMs - sinceMs) : 0;
+    }
+
+    /** Stops eating and drinking; what is left in hand is not part of the stay. */
+    void stopShort(long nowMs) {
+        double joule = uneatenJ(nowMs);
+        drunkMl -= undrunkMl(nowMs);
+        eatenJ -= joule;
     }
 
     void travel(Motive newMotive, int resource, int start) {
@@ -62,7 +83,16 @@ final class Doing {
 
     /** Whether news would make the animal think again: it rests by day, or waits. */
     boolean canBeRoused() {
-        return staying && (waiting || motive == Motive.FATIGUE || motive == Motive.HEAT);
+        return staying
+                && switch (motive) {
+                    case FATIGUE, HEAT, COMFORT, COMPANY -> true;
+                    case HUNGER, THIRST, NIGHT -> waiting;
+                };
+    }
+
+    /** Whether it is at a place and not on its way. */
+    boolean isStaying() {
+        return staying;
     }
 
     Motive motive() {

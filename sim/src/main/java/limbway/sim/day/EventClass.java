@@ -2,6 +2,10 @@ package limbway.sim.day;
 
 /** What happens at one moment, in the order in which it happens; animals follow by their number within a class. */
 enum EventClass {
+    /** The days that count begin. */
+    COUNT,
+    /** Keepers shut a place. */
+    SHUTTING,
     /** The keepers put food out. */
     DELIVERY,
     /** An animal wakes. */

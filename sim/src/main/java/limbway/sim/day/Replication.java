@@ -8,6 +8,7 @@ import sim.engine.SimState;
 import sim.engine.Steppable;
 
 import limbway.sim.animal.Ape;
+import limbway.sim.animal.Contest;
 import limbway.sim.animal.Stalls;
 import limbway.sim.chance.Chance;
 import limbway.sim.journal.Journal;
@@ -29,7 +30,7 @@ public final class Replication extends SimState {
     private final transient Chance chance;
     private final transient List<Ape> group;
     private final transient Larder larder;
-    private final transient Recorder recorder = new Recorder();
+    private final transient Recorder recorder;
     private final transient Conduct conduct;
     private final transient Doing[] doings;
     private final transient Steppable[][] ownEvents;
@@ -52,11 +53,13 @@ public final class Replication extends SimState {
         this.audit = audit;
         this.chance = chance;
         this.larder = larder;
+        recorder = new Recorder(plan.warmUpMs());
         group = plan.group(chance);
         Stalls stalls = new Stalls(plan.resources());
         new Bedding(plan.graph(), stalls).giveOut(group);
         doings = group.stream().map(ape -> new Doing()).toArray(Doing[]::new);
-        conduct = new Conduct(plan, new Clock(), larder, stalls, recorder);
+        Contest contest = new Contest(group, plan.resources(), plan.settings().company(), chance);
+        conduct = new Conduct(plan, group, new Clock(), larder, stalls, contest, recorder);
         ownEvents = group.stream().map(this::ownEvents).toArray(Steppable[][]::new);
     }
 
@@ -79,6 +82,12 @@ public final class Replication extends SimState {
         group.forEach(conduct::begin);
         for (int i = 0; i < plan.deliveries().size(); i++) {
             scheduleDelivery(plan.deliveries().get(i), i, 1);
+        }
+        for (int r = 0; r < plan.resources().size(); r++) {
+            scheduleShutting(r, 0);
+        }
+        if (plan.warmUpMs() > 0) {
+            put(plan.warmUpMs(), EventClass.COUNT.ordering(0), state -> count());
         }
         while (schedule.step(this)) {
             if (stop.getAsBoolean()) {
@@ -111,10 +120,34 @@ public final class Replication extends SimState {
         put(ms, EventClass.DELIVERY.ordering(number), state -> deliver(delivery, number, day));
     }
 
+    private void scheduleShutting(int resource, long afterMs) {
+        long ms = plan.keepersHours().shutsAtMs(resource, afterMs);
+        if (ms < plan.endMs()) {
+            put(ms, EventClass.SHUTTING.ordering(resource), state -> shut(resource));
+        }
+    }
+
+    private void shut(int resource) {
+        nowMs = (long) schedule.getTime();
+        conduct.shut(resource);
+        scheduleShutting(resource, nowMs);
+        check();
+    }
+
+    /** The days to warm up are over. */
+    private void count() {
+        nowMs = (long) schedule.getTime();
+        larder.restart();
+        for (Ape ape : group) {
+            ape.advance(nowMs);
+            ape.account().restart(-ape.needs().missingJ(), nowMs);
+        }
+    }
+
     private void deliver(Delivery delivery, int number, int day) {
         nowMs = (long) schedule.getTime();
         for (Delivery.Portion portion : delivery.portions()) {
-            larder.deliver(portion.resource(), portion.joule());
+            larder.deliver(portion);
         }
         for (Ape ape : group) {
             conduct.hear(ape, delivery);
@@ -139,7 +172,8 @@ public final class Replication extends SimState {
                 ape.account().startJ(),
                 ape.account().eatenJ(),
                 ape.account().movedJ(),
-                ape.body().restingJPerMs() * ape.needs().atMs(),
+                ape.body().restingJPerMs() * (ape.needs().atMs() - ape.account().startMs()),
+                ape.account().otherJ(ape.needs().atMs()),
                 -ape.needs().missingJ());
     }
 

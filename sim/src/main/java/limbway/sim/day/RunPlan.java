@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import limbway.model.body.Body;
 import limbway.model.enclosure.Resource;
@@ -12,14 +13,17 @@ import limbway.model.graph.RouteGraph;
 import limbway.model.study.Animal;
 import limbway.sim.animal.Ape;
 import limbway.sim.animal.Appraisal;
+import limbway.sim.animal.Company;
 import limbway.sim.animal.DaySettings;
 import limbway.sim.animal.HeatCurve;
 import limbway.sim.animal.Needs;
 import limbway.sim.animal.Outlook;
 import limbway.sim.animal.Physiology;
 import limbway.sim.animal.Resting;
+import limbway.sim.animal.Worth;
 import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
+import limbway.sim.habitat.KeepersHours;
 import limbway.sim.habitat.Passages;
 import limbway.sim.habitat.SunlitWays;
 
@@ -29,10 +33,13 @@ public final class RunPlan {
     private final Habitat habitat;
     private final DaySettings settings;
     private final int days;
+    private final int warmUpDays;
     private final Almanac almanac;
     private final List<Delivery> deliveries;
+    private final double[] ordinaryJ;
     private final Map<Body, Physiology> physiologies = new LinkedHashMap<>();
     private final Map<Body, List<Outlook>> outlooks = new LinkedHashMap<>();
+    private final Map<Body, Worth> worths = new LinkedHashMap<>();
     private final Appraisal appraisal;
     private final Resting resting;
     private final HeatCurve heatCurve;
@@ -43,14 +50,30 @@ public final class RunPlan {
      * @param habitat the layout and the group
      * @param settings how animals spend their day
      * @param date calendar date of day 1
-     * @param days number of days, 1 or more
+     * @param days number of days that count, 1 or more
      */
     public RunPlan(Habitat habitat, DaySettings settings, LocalDate date, int days) {
+        this(habitat, settings, date, days, 0);
+    }
+
+    /**
+     * Prepares a run that begins before its first day.
+     *
+     * @param habitat the layout and the group
+     * @param settings how animals spend their day
+     * @param firstDay calendar date of day 1
+     * @param countedDays number of days that count, 1 or more
+     * @param warmUpDays number of days that are lived before day 1, 0 or more
+     */
+    public RunPlan(Habitat habitat, DaySettings settings, LocalDate firstDay, int countedDays, int warmUpDays) {
         this.habitat = habitat;
         this.settings = settings;
-        this.days = days;
+        this.warmUpDays = warmUpDays;
+        LocalDate date = firstDay.minusDays(warmUpDays);
+        days = warmUpDays + countedDays;
         almanac = new Almanac(habitat.layout().enclosure().site(), date, days, settings.night());
         deliveries = Delivery.of(habitat.layout().feedings(), habitat.graph());
+        ordinaryJ = Delivery.ordinaryJ(deliveries, resources().size());
         for (Body body : habitat.bodies()) {
             Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
             physiologies.put(body, physiology);
@@ -59,13 +82,33 @@ public final class RunPlan {
             List<Outlook> found = new ArrayList<>();
             for (int stretch = 0; stretch < passages.size(); stretch++) {
                 found.add(new Outlook(
-                        passages.get(stretch), sun.get(stretch), resources().size(), physiology, settings.choice()));
+                        passages.get(stretch), sun.get(stretch), resources().size(), physiology, settings));
             }
             outlooks.put(body, List.copyOf(found));
+            worths.put(body, worth(body, passages.get(0).startCount()));
         }
-        appraisal = new Appraisal(resources(), settings);
+        appraisal = new Appraisal(resources(), keepersHours(), settings);
         resting = new Resting(settings);
         heatCurve = new HeatCurve(habitat.warmth(date, days), settings.heat());
+    }
+
+    private Worth worth(Body body, int starts) {
+        Set<String> added = habitat.layout().added();
+        boolean[] addedPlaces = new boolean[resources().size()];
+        for (int r = 0; r < addedPlaces.length; r++) {
+            Resource resource = resources().get(r);
+            addedPlaces[r] = added.contains(resource.id()) || added.contains(resource.on());
+        }
+        return new Worth(habitat.character(), keepersHours(), settings, starts, body.gapReachM(), addedPlaces);
+    }
+
+    KeepersHours keepersHours() {
+        return habitat.keepersHours();
+    }
+
+    /** When the days begin that count. */
+    long warmUpMs() {
+        return warmUpDays * Almanac.DAY_MS;
     }
 
     RouteGraph graph() {
@@ -114,6 +157,7 @@ public final class RunPlan {
     List<Ape> group(Chance chance) {
         long sinceSunsetMs = Almanac.DAY_MS - almanac.sunsetMs(1);
         List<Ape> group = new ArrayList<>();
+        Company company = new Company(habitat.animals());
         for (Animal animal : habitat.animals()) {
             Physiology body = physiologies.get(animal.body());
             Needs needs = new Needs(body, settings.needs(), sinceSunsetMs);
@@ -124,8 +168,10 @@ public final class RunPlan {
                     outlook(animal.body(), 0),
                     needs,
                     heatCurve,
+                    worths.get(animal.body()),
+                    company,
                     chance,
-                    resources().size()));
+                    settings.memory().foraging(ordinaryJ)));
         }
         return group;
     }

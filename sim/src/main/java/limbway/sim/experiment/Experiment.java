@@ -39,7 +39,7 @@ public final class Experiment {
     private Experiment(Habitat habitat, RunSettings settings, DaySettings day, Audit audit) {
         this.habitat = habitat;
         this.settings = settings;
-        this.plan = new RunPlan(habitat, day, settings.date(), settings.days());
+        this.plan = new RunPlan(habitat, day, settings.date(), settings.days(), settings.warmUpDays());
         this.audit = audit;
     }
 

@@ -40,6 +40,8 @@ public final class Habitat {
     private final DoorHours doorHours;
     private final Map<Body, List<Passages>> passages = new LinkedHashMap<>();
     private final Optional<Climate> climate;
+    private final KeepersHours keepersHours;
+    private PlaceCharacter character;
 
     /**
      * Compiles a layout for a group of animals.
@@ -64,6 +66,7 @@ public final class Habitat {
         this.doorHours = new DoorHours(layout.enclosure().bounds().doors());
         List<Body> bodies = animals.stream().map(Animal::body).distinct().toList();
         this.graph = RouteGraph.compile(layout.enclosure(), GraphSettings.forBodies(bodies));
+        this.keepersHours = new KeepersHours(layout.keeping(), graph.resources());
         for (Body body : bodies) {
             routes.put(body, new Routes(graph, MoveCosts.of(graph, body, energy), sharpness));
         }
@@ -121,6 +124,30 @@ public final class Habitat {
      */
     public DoorHours doorHours() {
         return doorHours;
+    }
+
+    /**
+     * When places are shut, bedding is put out, staff stand by and visitors look in.
+     *
+     * @return the same every day
+     */
+    public KeepersHours keepersHours() {
+        return keepersHours;
+    }
+
+    /**
+     * What the places are like at which animals stop, found at the first call and kept.
+     *
+     * @return the same object at every call; its starts are those of the {@link #passages(Body) passages} of every body
+     */
+    public PlaceCharacter character() {
+        synchronized (passages) {
+            if (character == null) {
+                character = PlaceCharacter.of(
+                        graph, layout, passages(animals.get(0).body()).get(0));
+            }
+            return character;
+        }
     }
 
     /**
@@ -187,7 +214,8 @@ public final class Habitat {
         List<Passages> found = new ArrayList<>();
         for (int stretch = 0; stretch < doorHours.count(); stretch++) {
             MoveCosts then = allOpen.costs().at(doorHours.startS(stretch));
-            found.add(new Passages(then == allOpen.costs() ? allOpen : new Routes(graph, then, sharpness)));
+            found.add(new Passages(
+                    then == allOpen.costs() ? allOpen : new Routes(graph, then, sharpness), layout.added()));
         }
         return List.copyOf(found);
     }

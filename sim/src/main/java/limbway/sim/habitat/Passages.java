@@ -1,6 +1,7 @@
 package limbway.sim.habitat;
 
 import java.util.Arrays;
+import java.util.Set;
 
 import limbway.model.graph.RouteGraph;
 import limbway.model.route.ChoiceSharpness;
@@ -25,14 +26,15 @@ public final class Passages {
     private final Leg[] overGround;
 
     /** What a decision needs to know of a way. */
-    private record Leg(Way way, int end, long ms) {}
+    private record Leg(Way way, int end, long ms, double addedShare) {}
 
     /**
      * Looks up every way once.
      *
      * @param routes the ways of one body
+     * @param added ids of supports and platforms that are not as in the base layout
      */
-    Passages(Routes routes) {
+    Passages(Routes routes, Set<String> added) {
         RouteGraph graph = routes.graph();
         sharpness = routes.sharpness();
         resources = graph.resources().size();
@@ -55,15 +57,29 @@ public final class Passages {
         for (int passage = 0; passage < ways.length; passage++) {
             if (routes.find(holds[passage / resources], passage % resources) instanceof Search.Reached reached) {
                 ways[passage] = reached;
-                offGround[passage] = reached.offGround().map(this::leg).orElse(null);
-                overGround[passage] = reached.overGround().map(this::leg).orElse(null);
+                offGround[passage] =
+                        reached.offGround().map(way -> leg(graph, way, added)).orElse(null);
+                overGround[passage] =
+                        reached.overGround().map(way -> leg(graph, way, added)).orElse(null);
             }
         }
     }
 
-    private Leg leg(Way way) {
+    private Leg leg(RouteGraph graph, Way way, Set<String> added) {
         int last = way.holds().get(way.holds().size() - 1);
-        return new Leg(way, startOfHold[last], Math.round(way.seconds() * 1000));
+        return new Leg(way, startOfHold[last], Math.round(way.seconds() * 1000), addedShare(graph, way, added));
+    }
+
+    private static double addedShare(RouteGraph graph, Way way, Set<String> added) {
+        double addedM = 0;
+        double allM = 0;
+        for (int move : way.moves()) {
+            allM += graph.lengthM(move);
+            if (!added.isEmpty() && !graph.moveOnGround(move) && added.contains(graph.support(graph.to(move)))) {
+                addedM += graph.lengthM(move);
+            }
+        }
+        return allM > 0 ? addedM / allM : 0;
     }
 
     /**
@@ -187,6 +203,17 @@ public final class Passages {
     }
 
     /**
+     * How much of one of the two ways leads over what is not as in the base layout.
+     *
+     * @param passage number of an open passage
+     * @param off true for the way off the ground; that way must exist
+     * @return share of its length, 0 to 1
+     */
+    public double addedShare(int passage, boolean off) {
+        return leg(passage, off).addedShare;
+    }
+
+    /**
      * How long one of the two ways takes.
      *
      * @param passage number of an open passage
@@ -239,6 +266,16 @@ public final class Passages {
      */
     public double meanMs(int passage) {
         return mean(passage, leg -> leg.ms);
+    }
+
+    /**
+     * How far a trip leads over the ground on average over the choice between the ways.
+     *
+     * @param passage number of an open passage
+     * @return length [m]
+     */
+    public double meanGroundM(int passage) {
+        return mean(passage, leg -> leg.way.lengthM() - leg.way.offGroundM());
     }
 
     private double mean(int passage, java.util.function.ToDoubleFunction<Leg> figure) {

@@ -21,8 +21,9 @@ public final class Ledger {
     public static void check(List<Reserve> reserves, List<Stock> stocks) {
         double animalsAteJ = 0;
         for (Reserve reserve : reserves) {
-            double expectedJ = reserve.startJ() + reserve.eatenJ() - reserve.movedJ() - reserve.restingJ();
-            double sizeJ = reserve.eatenJ() + reserve.movedJ() + reserve.restingJ();
+            double spentJ = reserve.movedJ() + reserve.restingJ() + reserve.otherJ();
+            double expectedJ = reserve.startJ() + reserve.eatenJ() - spentJ;
+            double sizeJ = reserve.eatenJ() + spentJ;
             require("reserve of animal " + reserve.animal(), reserve.endJ(), expectedJ, sizeJ);
             animalsAteJ += reserve.eatenJ();
         }

@@ -10,6 +10,10 @@ public enum Motive {
     FATIGUE("fatigue"),
     /** To rest where it is less hot. */
     HEAT("heat"),
+    /** To be at a place for what it is worth beyond needs, or for a change. */
+    COMFORT("comfort"),
+    /** To keep close to the animal that it follows. */
+    COMPANY("company"),
     /** To sleep. */
     NIGHT("night");
 

@@ -4,7 +4,7 @@ package limbway.sim.journal;
  * One food place's account over a run.
  *
  * @param resource number of the resource
- * @param deliveredJ energy put out [J]
+ * @param deliveredJ energy put out, what lay there at the start included [J]
  * @param eatenJ energy eaten [J]
  * @param leftJ energy that lies there at the end [J]
  */

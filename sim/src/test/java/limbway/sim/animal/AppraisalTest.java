@@ -10,10 +10,10 @@ import limbway.sim.chance.Chance;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.habitat.SunlitWays;
 import limbway.sim.habitat.Warmth;
+import limbway.sim.journal.Motive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 /** Choices without noise, which can be told beforehand. */
 class AppraisalTest {
@@ -32,17 +32,29 @@ class AppraisalTest {
             .at("hatch", ResourceKind.FOOD, 15, 10, 0, 1)
             .animal("A", "adult female", 1)
             .build();
-    private final DaySettings settings = DaySettings.standard().with(Map.of("choice.noise", 0.0));
+    private final DaySettings settings = DaySettings.standard().withoutWorth().with(Map.of("choice.noise", 0.0));
     private final Stalls stalls = new Stalls(habitat.graph().resources());
-    private final Nights nights = new Nights(habitat.graph().resources(), stalls);
+    private final Nights nights =
+            new Nights(habitat.graph().resources(), stalls, habitat.keepersHours(), settings.choice());
     private final Ape ape = inItsNest();
+
+    private static Worth worth(Habitat where, DaySettings settings) {
+        int starts = where.passages(where.animals().get(0).body()).get(0).startCount();
+        return new Worth(
+                where.character(),
+                where.keepersHours(),
+                settings,
+                starts,
+                1,
+                new boolean[where.graph().resources().size()]);
+    }
 
     private Ape inItsNest() {
         var animal = habitat.animals().get(0);
         var passages = habitat.passages(animal.body()).get(0);
         Physiology body = Physiology.of(animal.body(), 1.6, settings);
         Needs needs = new Needs(body, settings.needs(), 0);
-        Outlook outlook = new Outlook(passages, SunlitWays.NOT_MINDED, 4, body, settings.choice());
+        Outlook outlook = new Outlook(passages, SunlitWays.NOT_MINDED, 4, body, settings);
         Ape built = new Ape(
                 0,
                 animal,
@@ -50,15 +62,18 @@ class AppraisalTest {
                 outlook,
                 needs,
                 new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.GROUP.standard()),
+                worth(habitat, settings),
+                new Company(habitat.animals()),
                 new Chance(1, 1),
-                4);
+                settings.memory().foraging(new double[4]));
         built.arrive(NEST, passages.startAt(habitat.graph().useHolds(NEST)[0]));
         stalls.own(built, NEST);
         return built;
     }
 
     private int choice(long nowMs) {
-        return new Appraisal(habitat.graph().resources(), settings).choose(ape, stalls, nights, nowMs, EVENING_MS, 1);
+        return new Appraisal(habitat.graph().resources(), habitat.keepersHours(), settings)
+                .choose(ape, stalls, nights, nowMs, EVENING_MS, 1);
     }
 
     @Test
@@ -75,11 +90,25 @@ class AppraisalTest {
         assertEquals(NEAR, choice(NOON_MS + 1));
     }
 
+    /** Patience 120 min: a wait of 1 min leaves 99 % of the worth of the near water, one of 600 min 0.7 %. */
+    @Test
+    void whoWaitsStaysInTheQueueWhileTheWaitIsWorthIt() {
+        ape.needs().drink(-ape.body().thirstiestMl());
+        ape.arrive(NEAR, ape.outlook().passages().startAt(habitat.graph().useHolds(NEAR)[0]));
+        stalls.queue(ape, NEAR);
+        ape.expectWait(60_000, 120 * 60_000);
+        assertEquals(NEAR, choice(NOON_MS));
+        ape.expectWait(600 * 60_000, 120 * 60_000);
+        assertEquals(FAR, choice(NOON_MS));
+        stalls.quit(ape);
+        assertEquals(NEAR, choice(NOON_MS), "the wait counts only while it waits");
+    }
+
     @Test
     void foodIsGoneToOnlyWhereTheAnimalBelievesItLies() {
         ape.needs().spend(ape.body().hungriestJ());
         assertEquals(NEST, choice(NOON_MS));
-        ape.believe(HATCH, ape.body().hungriestJ());
+        ape.foraging().memory().hear(HATCH, ape.body().hungriestJ(), NOON_MS);
         assertEquals(HATCH, choice(NOON_MS));
     }
 
@@ -87,7 +116,7 @@ class AppraisalTest {
     void theMorePressingNeedWins() {
         ape.needs().spend(0.5 * ape.body().hungriestJ());
         ape.needs().drink(-ape.body().thirstiestMl());
-        ape.believe(HATCH, ape.body().hungriestJ());
+        ape.foraging().memory().hear(HATCH, ape.body().hungriestJ(), NOON_MS);
         assertEquals(NEAR, choice(NOON_MS));
     }
 
@@ -133,11 +162,13 @@ class AppraisalTest {
                     0,
                     animal,
                     body,
-                    new Outlook(passages, SunlitWays.NOT_MINDED, 3, body, settings.choice()),
+                    new Outlook(passages, SunlitWays.NOT_MINDED, 3, body, settings),
                     new Needs(body, settings.needs(), 0),
                     new HeatCurve(warmth, settings.heat()),
+                    worth(yard, settings),
+                    new Company(yard.animals()),
                     new Chance(1, 1),
-                    3);
+                    settings.memory().foraging(new double[3]));
             hot.arrive(NEST, passages.startAt(yard.graph().useHolds(NEST)[0]));
             hot.advance(warmedMs);
         }
@@ -145,11 +176,18 @@ class AppraisalTest {
         int choice() {
             Stalls free = new Stalls(yard.graph().resources());
             free.own(hot, NEST);
-            return appraisal().choose(hot, free, new Nights(yard.graph().resources(), free), NOON_MS, EVENING_MS, 1);
+            return appraisal()
+                    .choose(
+                            hot,
+                            free,
+                            new Nights(yard.graph().resources(), free, yard.keepersHours(), settings.choice()),
+                            NOON_MS,
+                            EVENING_MS,
+                            1);
         }
 
         Appraisal appraisal() {
-            return new Appraisal(yard.graph().resources(), settings);
+            return new Appraisal(yard.graph().resources(), yard.keepersHours(), settings);
         }
     }
 
@@ -157,8 +195,8 @@ class AppraisalTest {
     void whoIsHotGoesToTheShadyPlaceThoughItIsFartherThanTheSunnyOne() {
         HotDay day = new HotDay(55, 31);
         assertEquals(HotDay.SHADY, day.choice());
-        assertTrue(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
-        assertFalse(day.appraisal().restsForHeat(day.hot, HotDay.SUNNY, NOON_MS));
+        assertEquals(Motive.HEAT, day.appraisal().motive(day.hot, HotDay.SHADY, NOON_MS));
+        assertNotEquals(Motive.HEAT, day.appraisal().motive(day.hot, HotDay.SUNNY, NOON_MS));
     }
 
     @Test
@@ -172,14 +210,14 @@ class AppraisalTest {
         HotDay day = new HotDay(60, 33, 0);
         assertEquals(0, day.hot.heat());
         assertEquals(HotDay.SHADY, day.choice());
-        assertTrue(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
+        assertEquals(Motive.HEAT, day.appraisal().motive(day.hot, HotDay.SHADY, NOON_MS));
     }
 
     @Test
     void onACoolDayShadeIsWorthNothing() {
         HotDay day = new HotDay(29, 20);
         assertEquals(NEST, day.choice());
-        assertFalse(day.appraisal().restsForHeat(day.hot, HotDay.SHADY, NOON_MS));
+        assertNotEquals(Motive.HEAT, day.appraisal().motive(day.hot, HotDay.SHADY, NOON_MS));
     }
 
     /** At the water, tired, with a least relief of a trip that no rest reaches. */
@@ -199,7 +237,7 @@ class AppraisalTest {
                 0.9,
                 "need.heat-weight",
                 0.0));
-        Appraisal appraisal = new Appraisal(habitat.graph().resources(), without);
+        Appraisal appraisal = new Appraisal(habitat.graph().resources(), habitat.keepersHours(), without);
         assertEquals(Appraisal.HERE, appraisal.choose(ape, stalls, nights, tiredMs, tiredMs + EVENING_MS, 1));
     }
 }

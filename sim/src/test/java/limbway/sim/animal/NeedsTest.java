@@ -15,7 +15,7 @@ class NeedsTest {
 
     private static final long HOUR_MS = 3_600_000;
 
-    private final DaySettings settings = DaySettings.standard();
+    private final DaySettings settings = DaySettings.standard().withoutWorth();
     private final Physiology body = Physiology.of(Yard.body("adult female"), 1.6, settings);
 
     private Needs fresh() {
@@ -48,6 +48,36 @@ class NeedsTest {
         // 420 additions of doubles round by at most 420 half-steps of 2^-53
         assertEquals(whole.missingJ(), pieces.missingJ(), 1e-13 * whole.missingJ());
         assertEquals(whole.fatigue(), pieces.fatigue(), 1e-13);
+    }
+
+    /** Eight hours awake, sixteen asleep: what is spent while awake adds up to the day's share, 0.9 (1 - 1/1.6) of the need. */
+    @Test
+    @Tag("derived")
+    void aDayAwakeAndAsleepCostsRestAndTheShareOfTheRest() {
+        Ape ape = ape();
+        ape.advance(8 * HOUR_MS);
+        ape.wake(8 * HOUR_MS, 8 * HOUR_MS);
+        ape.advance(11 * HOUR_MS);
+        assertEquals(body.otherJPerDay() * 3 / 8, ape.account().otherJ(11 * HOUR_MS), 1e-6);
+        ape.advance(16 * HOUR_MS);
+        ape.sleep(16 * HOUR_MS);
+        ape.advance(24 * HOUR_MS);
+        double need = DailyExpenditure.jPerDay(35);
+        // a few additions of numbers of a few MJ
+        assertEquals(need / 1.6 + 0.9 * (need - need / 1.6), ape.needs().missingJ(), 1e-6);
+        assertEquals(0.9 * (need - need / 1.6), ape.account().otherJ(24 * HOUR_MS), 1e-6);
+    }
+
+    /** Awake, hunger comes faster: 30 minutes of both powers before it calls. */
+    @Test
+    void aRestEndsAtTheVeryMomentWhenHungerCalls() {
+        Ape ape = ape();
+        ape.wake(0, 12 * HOUR_MS);
+        double perMs = body.restingJPerMs() + body.otherJPerDay() / (12 * HOUR_MS);
+        ape.needs().spend(settings.rest().callingUrgency() * body.hungriestJ() - perMs * HOUR_MS / 2);
+        long lengthMs = new Resting(settings).lengthMs(ape, 1);
+        // to a whole millisecond, rounded up
+        assertTrue(lengthMs - HOUR_MS / 2 >= 0 && lengthMs - HOUR_MS / 2 <= 1, () -> lengthMs + " ms");
     }
 
     @Test
@@ -86,8 +116,8 @@ class NeedsTest {
         var habitat = Yard.furnished().build();
         var animal = habitat.animals().get(1);
         int resources = habitat.graph().resources().size();
-        var outlook = new Outlook(
-                habitat.passages(animal.body()).get(0), SunlitWays.NOT_MINDED, resources, body, settings.choice());
+        var outlook =
+                new Outlook(habitat.passages(animal.body()).get(0), SunlitWays.NOT_MINDED, resources, body, settings);
         return new Ape(
                 1,
                 animal,
@@ -95,7 +125,9 @@ class NeedsTest {
                 outlook,
                 fresh(),
                 new HeatCurve(Warmth.UNKNOWN, HeatNeedSettings.GROUP.standard()),
+                new Worth(habitat.character(), habitat.keepersHours(), settings, 0, 1, new boolean[resources]),
+                new Company(habitat.animals()),
                 new limbway.sim.chance.Chance(1, 1),
-                resources);
+                settings.memory().foraging(new double[resources]));
     }
 }

@@ -35,7 +35,7 @@ class OutlookTest {
                 SunlitWays.NOT_MINDED,
                 habitat.graph().resources().size(),
                 Physiology.of(body, 1.6, settings),
-                settings.choice());
+                settings.withoutWorth());
         int apart = 0;
         for (int p = 0; p < passages.count(); p++) {
             if (!passages.isOpen(p)) {

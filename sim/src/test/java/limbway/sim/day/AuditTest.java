@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import limbway.model.scene.RandomEnclosure;
+import limbway.model.study.FeedingMethod;
 import limbway.sim.Runs;
 import limbway.sim.Yard;
 import limbway.sim.animal.DaySettings;
@@ -65,6 +66,33 @@ class AuditTest {
         trips.remove(3);
         Journal torn = new Journal(1, trips, whole.stays(), whole.reserves(), whole.stocks());
         assertThrows(IllegalStateException.class, () -> Ledger.check(torn));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void accountsBalanceHoweverFoodIsPutOut(long seed) {
+        Journal journal = Runs.once(mixed(seed), 3, 1);
+        assertDoesNotThrow(() -> Ledger.check(journal), () -> "RandomEnclosure.of(" + seed + "L)");
+        assertTrue(
+                journal.reserves().stream().anyMatch(reserve -> reserve.eatenJ() > 0 && reserve.otherJ() > 0),
+                () -> "RandomEnclosure.of(" + seed + "L)");
+    }
+
+    /** All four ways of feeding at both places, in an order that the seed decides. */
+    private static Habitat mixed(long seed) {
+        FeedingMethod[] methods = FeedingMethod.values();
+        Yard yard = new Yard()
+                .animal("A", "flanged male", 1)
+                .animal("B", "adult female", 2)
+                .animal("C", "juvenile", 3);
+        String[] times = {"08:00", "10:30", "13:00", "15:30"};
+        for (int i = 0; i < times.length; i++) {
+            FeedingMethod method = methods[(int) ((seed + i) % methods.length)];
+            FeedingMethod other = methods[(int) ((seed / 4 + 3L * i) % methods.length)];
+            yard.feed("hatch", times[i], 2500, method, method == FeedingMethod.PUZZLE ? 2 : 0);
+            yard.feed("tray", times[i], 1500, other, other == FeedingMethod.PUZZLE ? 1 : 0);
+        }
+        return yard.build(RandomEnclosure.of(seed));
     }
 
     private static Habitat random(long seed) {

@@ -20,7 +20,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 class StallTest {
 
     /** Five hungry animals, one feeder for one, one drinker for one, and a nest each. */
-    private static Habitat crowded() {
+    static Habitat crowded() {
         Yard yard = new Yard();
         for (int i = 0; i < 5; i++) {
             yard.at("nest-" + i, ResourceKind.NEST, 4 + 5 * i, 15, 0, 1);

@@ -47,7 +47,7 @@ class ExperimentTest {
         Outcome outcome = Experiment.run(
                 habitat,
                 new RunSettings(1, 4, 1, Runs.DATE, 2),
-                DaySettings.standard(),
+                DaySettings.standard().withoutWorth(),
                 (done, total) -> seen.add(10 * done + total));
         assertEquals(List.of(14, 24, 34, 44), seen);
         assertTrue(outcome.complete());
@@ -80,7 +80,11 @@ class ExperimentTest {
     }
 
     private Outcome runLong(Progress progress) {
-        return Experiment.run(habitat, new RunSettings(1, 5000, 30, Runs.DATE, 2), DaySettings.standard(), progress);
+        return Experiment.run(
+                habitat,
+                new RunSettings(1, 5000, 30, Runs.DATE, 2),
+                DaySettings.standard().withoutWorth(),
+                progress);
     }
 
     private void assertPartOf(Outcome outcome) {
