@@ -166,7 +166,7 @@ final class CalibrationPatterns {
                                 "diameter of females' supports less adolescents'",
                                 "females stiffest",
                                 Unit.MILLIMETRES,
-                                Band.positive(),
+                                Band.atLeast(0.001),
                                 SupportsUsed.diameterM(FRAME, FEMALE)
                                         .minus(SupportsUsed.diameterM(FRAME, "adolescent"))),
                         new Part(

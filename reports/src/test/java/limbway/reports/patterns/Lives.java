@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 
+import limbway.model.parameter.Assumable;
 import limbway.model.study.Study;
 import limbway.model.study.Variant;
 import limbway.scenarios.Reading;
@@ -12,12 +13,15 @@ import limbway.sim.experiment.Assumptions;
 import limbway.sim.experiment.Experiment;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.RunSettings;
+import limbway.sim.experiment.Situations;
 import limbway.sim.habitat.Habitat;
 
 /** Reads scenarios and lets their groups live, each question once. */
 final class Lives {
 
     private static final Path EXAMPLES = Path.of("..", "scenarios", "examples");
+    private static final Assumable ASSUMABLE =
+            new Assumable(Assumptions.standard().parameters(), Situations.all());
     private static final int SEED = 1;
     private static final int THREADS = 2;
 
@@ -89,7 +93,7 @@ final class Lives {
     }
 
     private Study read(String scenario) {
-        Reading reading = ScenarioReader.read(folder.resolve(scenario + ".yaml"));
+        Reading reading = ScenarioReader.read(folder.resolve(scenario + ".yaml"), ASSUMABLE);
         if (reading instanceof Reading.Read read) {
             return read.study();
         }
