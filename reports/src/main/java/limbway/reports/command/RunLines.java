@@ -8,6 +8,7 @@ import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.page.Report;
 import limbway.reports.words.Figures;
+import limbway.reports.words.HungerText;
 import limbway.reports.words.IntervalText;
 
 /** The answer of a run on the command line. */
@@ -26,15 +27,17 @@ final class RunLines {
                         .orElse("nobody travelled"));
         report.alone().stream()
                 .findFirst()
-                .ifPresent(alone -> answer.println("with needs and energy alone: "
-                        + alone.offGround()
-                                .overall()
-                                .by(Aspect.DISTANCE)
-                                .map(RunLines::percent)
-                                .orElse("nobody travelled")));
+                .ifPresent(alone -> answer.println(
+                        "with needs and energy alone, without what places are assumed to be worth beyond them: "
+                                + alone.offGround()
+                                        .overall()
+                                        .by(Aspect.DISTANCE)
+                                        .map(RunLines::percent)
+                                        .orElse("nobody travelled")));
         if (report.audit().mustMend()) {
             answer.println("but the animals cannot have all they need in this layout: see limbway check");
         }
+        HungerText.of(measures.energy()).ifPresent(answer::println);
         ElevatedTime elevated = measures.elevated();
         elevated.share()
                 .ifPresent(share -> answer.println(percent(share) + " of waking time is spent more than "

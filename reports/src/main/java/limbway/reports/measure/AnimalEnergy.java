@@ -34,6 +34,9 @@ public record AnimalEnergy(
         Interval eatenJPerDay,
         Interval travelMPerDay) {
 
+    /** Share of what it spends that an animal must eat if it is not to be called hungry: assumption. */
+    private static final double LEAST_EATEN = 0.8;
+
     /** Keeps a copy of the map. */
     public AnimalEnergy {
         Map<LocomotorMode, Double> copy = new EnumMap<>(LocomotorMode.class);
@@ -99,5 +102,23 @@ public record AnimalEnergy(
                 Interval.of(other).orElseThrow(),
                 Interval.of(eaten).orElseThrow(),
                 Interval.of(travel).orElseThrow());
+    }
+
+    /**
+     * What it eats over what it spends.
+     *
+     * @return share, 0 or more; below 1 it lives on its reserves
+     */
+    public double eatenOverSpent() {
+        return eatenJPerDay.mean() / (movedTotalJPerDay.mean() + restingJPerDay.mean() + otherJPerDay.mean());
+    }
+
+    /**
+     * Whether it eats clearly less than it spends.
+     *
+     * @return true below four fifths (an assumption)
+     */
+    public boolean goesHungry() {
+        return eatenOverSpent() < LEAST_EATEN;
     }
 }

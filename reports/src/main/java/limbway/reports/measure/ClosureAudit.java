@@ -13,6 +13,7 @@ import java.util.Map;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
 import limbway.model.light.Daylight;
+import limbway.model.study.Feeding;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.habitat.KeepersHours;
 
@@ -52,8 +53,27 @@ final class ClosureAudit {
                         "give " + id + " hours in which it is open, or take it out"));
             }
         }
+        habitat.layout().feedings().forEach(this::feeding);
         sunsets().forEach(this::nests);
         return findings;
+    }
+
+    private void feeding(Feeding feeding) {
+        long at = feeding.at().toSecondOfDay() * MS_PER_S;
+        int place = habitat.graph().resourceNumber(feeding.resource());
+        long opens = hours.opensAtMs(place, at);
+        if (hours.isShut(place, at) && opens != Long.MAX_VALUE) {
+            findings.add(Finding.alone(
+                    "fed-while-shut",
+                    Weight.CAUTION,
+                    feeding.resource(),
+                    (opens - at) / (60.0 * MS_PER_S),
+                    "min",
+                    feeding.resource() + " is fed at " + feeding.at()
+                            + " while it is shut: the food is out of reach for "
+                            + Math.round((opens - at) / (60.0 * MS_PER_S)) + " min",
+                    "feed it when it is open, or open it then"));
+        }
     }
 
     /** Sunset at the turns of the seasons, by date. */

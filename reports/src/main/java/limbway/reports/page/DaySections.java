@@ -9,6 +9,7 @@ import limbway.reports.chart.HeightChart;
 import limbway.reports.chart.HourChart;
 import limbway.reports.measure.AnimalEnergy;
 import limbway.reports.words.Figures;
+import limbway.reports.words.HungerText;
 import limbway.reports.words.PageText;
 import limbway.reports.words.PartText;
 
@@ -23,6 +24,7 @@ final class DaySections {
         html.element("h2 id=\"heights\"", "Heights used").paragraph(PageText.HEIGHTS);
         html.figure(HeightChart.of(report.measures()));
         html.element("h2 id=\"energy\"", "Energy by part").paragraph(PageText.ENERGY);
+        HungerText.of(report.measures().energy()).ifPresent(html::paragraph);
         html.table("Energy of each animal [kJ a day] and travel [m a day]", energy(report));
     }
 

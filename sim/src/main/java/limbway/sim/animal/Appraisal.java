@@ -260,10 +260,13 @@ public final class Appraisal {
         return noise > 0 ? noise * ape.drawnTo(decision, key) : 0;
     }
 
-    /** Part of the urgency that a place can take away; 0 where it is not worth going. */
+    /**
+     * Part of the urgency that a place can take away; 0 where it is not worth going. Who needs much goes for little.
+     */
     private double relief(double urgency, double offered, double greatest) {
         double relief = Math.min(urgency, offered);
-        return relief >= settings.choice().leastRelief() && relief * greatest >= LEAST_AMOUNT ? relief : 0;
+        double least = settings.choice().leastRelief() * (offered < urgency ? 1 - urgency : 1);
+        return relief >= least && relief * greatest >= LEAST_AMOUNT ? relief : 0;
     }
 
     private double recovered(double fatigue, double share) {

@@ -77,7 +77,7 @@ public final class Worth {
             sum += worth.bedding() * hours.bedding(resource, nowMs);
         }
         if (worth.seclusion() != 0) {
-            sum += worth.seclusion() * (1 - character.seenShare(start, nowMs));
+            sum -= worth.seclusion() * character.seenShare(start, nowMs);
         }
         if (worth.staff() != 0) {
             double staffM = character.staffM(start, nowMs);

@@ -11,14 +11,14 @@ import limbway.model.parameter.Standing;
  * @param bedding what a full amount of bedding adds to a place to rest
  * @param cover what a roof or dense leaves overhead add to a place to rest
  * @param height what height adds to a place to rest
- * @param company what a companion nearby adds to a place to rest
+ * @param company what a companion nearby adds to any place
  * @param dominant what a dominant animal nearby takes from any place
  * @param strangers what an animal of another group nearby takes from any place
  * @param following what the animal that it follows adds to any place where it is or goes
- * @param seclusion what being out of sight of visitors adds to a place to rest
+ * @param seclusion what being in sight of visitors from all their viewpoints takes from a place to rest
  * @param perimeter what the edge of the enclosure adds to a place to rest
  * @param lookOut what a view of food and staff adds to a place to rest
- * @param staff what staff nearby add to any place
+ * @param staff what staff nearby add to a place to rest
  * @param familiarity what a wholly unknown place lacks
  * @param strangeness by how much an unknown way seems dearer
  * @param groundWariness what ten metres over the ground take from a place
@@ -73,7 +73,7 @@ public record WorthSettings(
                     "no source; fitted to patterns 1 and 17 of validation.md; wild nests lie 10 to 20 m up (second-hand)"),
             new Parameter(
                     "worth.company",
-                    "what a companion nearby adds to a place to rest",
+                    "what a companion nearby adds to any place",
                     "1",
                     0.02,
                     -0.1,
@@ -109,7 +109,7 @@ public record WorthSettings(
                     "no source; young that still follow their mother"),
             new Parameter(
                     "worth.seclusion",
-                    "what being out of sight of all visitors adds to a place to rest",
+                    "what being in sight of visitors from all their viewpoints takes from a place to rest",
                     "1",
                     0.03,
                     0,

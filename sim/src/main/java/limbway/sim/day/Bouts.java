@@ -16,6 +16,9 @@ final class Bouts {
 
     private static final double AT_RESTING_PLACE = 1;
 
+    /* How slowly the hungriest eat, over what they spend meanwhile: assumption. */
+    private static final double STARVING_SHARE = 0.1;
+
     private final RunPlan plan;
     private final Diary diary;
     private final Larder larder;
@@ -30,6 +33,12 @@ final class Bouts {
         this.larder = larder;
         this.bedtime = bedtime;
         this.portionJ = plan.settings().intake().portionKj() * 1000;
+    }
+
+    /** Eating more slowly than it spends is not worth it to a full animal; the hungrier, the less it minds. */
+    private static double slowestJPerMs(Ape ape) {
+        return ape.needs().spendingJPerMs()
+                * Math.max(STARVING_SHARE, 1 - ape.needs().hunger());
     }
 
     /**
@@ -48,7 +57,7 @@ final class Bouts {
         long handlingMs = larder.handlingMs(place);
         double putOutJ = larder.putOutJ(place);
         double fullJPerMs = ape.body().eatingJPerMs();
-        double leastJPerMs = ape.foraging().leastJPerMs(place, ape.needs().spendingJPerMs());
+        double leastJPerMs = ape.foraging().leastJPerMs(place, slowestJPerMs(ape));
         GainCurve curve = larder.curve(place);
         double leaveAtJ = curve.leaveAtJ(putOutJ, fullJPerMs, leastJPerMs);
         boolean tooMuchHandling = handlingMs > 0 && tasteJ <= leastJPerMs * (handlingMs + tasteJ / fullJPerMs);

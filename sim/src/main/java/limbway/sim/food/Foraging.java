@@ -51,16 +51,16 @@ public final class Foraging {
     /**
      * The slowest eating that it puts up with at a place, by the marginal value rule: as fast as it gains by and large.
      *
-     * <p>It never eats more slowly than it spends meanwhile. If it comes back to a place that it left by this rule,
+     * <p>It never eats more slowly than a limit of its own. If it comes back to a place that it left by this rule,
      * nothing better has turned up, and only that second limit holds: otherwise an animal could starve beside food, because
      * its rate stands still while it does not feed.
      *
      * @param place number of a place
-     * @param spendingJPerMs what it spends while it eats [J/ms]
+     * @param limitJPerMs the slowest eating that it puts up with anywhere, however little it gains elsewhere [J/ms]
      * @return speed [J/ms]
      * @source Charnov 1976, doi 10.1016/0040-5809(76)90040-X, from memory; the limits are assumptions
      */
-    public double leastJPerMs(int place, double spendingJPerMs) {
-        return memory.wasFoundPoor(place) ? spendingJPerMs : Math.max(rate.jPerMs(), spendingJPerMs);
+    public double leastJPerMs(int place, double limitJPerMs) {
+        return memory.wasFoundPoor(place) ? limitJPerMs : Math.max(rate.jPerMs(), limitJPerMs);
     }
 }
