@@ -90,7 +90,8 @@ public final class PageText {
             "The geometry, where things are, when and how much is fed.",
             "What a body weighs, reaches and grips, and what a metre costs in each way of moving.",
             "That animals go to food, water, shade and nests because they are hungry, thirsty, tired or hot or it gets dark, "
-                    + "and that they weigh gain against effort; they get hot only where the scenario has weather.");
+                    + "and that they weigh gain against effort; they get hot only where the scenario has weather.",
+            "What places are worth beyond that, for bedding, cover, height, company and more: how much is assumed.");
 
     /** What comes out of it. */
     public static final List<String> EMERGES = List.of(
