@@ -51,6 +51,10 @@ public record EnergyByPart(List<Long> milliJ) {
      * @return energy [mJ]
      */
     public long totalMilliJ() {
-        return milliJ.stream().mapToLong(Long::longValue).sum();
+        long total = 0;
+        for (int part = 0; part < milliJ.size(); part++) {
+            total += milliJ.get(part);
+        }
+        return total;
     }
 }

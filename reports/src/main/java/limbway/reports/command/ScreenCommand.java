@@ -110,6 +110,14 @@ final class ScreenCommand implements Callable<Integer> {
             description = "Start of all chance, 1 to 2147483647; without it 1.")
     private int seed;
 
+    @Option(
+            names = "--warm-up",
+            paramLabel = "N",
+            defaultValue = "3",
+            converter = NumberInRange.WarmUp.class,
+            description = "Days lived before day 1 and left out of the result; without it 3.")
+    private int warmUpDays;
+
     @Mixin
     private ThreadOptions threads;
 
@@ -182,7 +190,7 @@ final class ScreenCommand implements Callable<Integer> {
     private Optional<ScreenReport> screened(Question question, List<Variant> layouts, Interruption interruption)
             throws Refusal {
         Assumptions base = question.assumptions();
-        RunSettings settings = new RunSettings(seed, replications, days, date, threads.count());
+        RunSettings settings = new RunSettings(seed, replications, days, date, threads.count(), warmUpDays);
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         try {
             Optional<List<Outcome>> asItStands =

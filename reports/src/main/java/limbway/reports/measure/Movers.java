@@ -27,7 +27,7 @@ public record Movers(
     /** Least mean absolute effect of a number that moves a share: two percentage points. Assumption. */
     public static final double LEAST_MOVE = 0.02;
 
-    /** How many standard errors a mean absolute effect must exceed. Assumption. */
+    /** By how many standard errors a mean absolute effect must exceed what chance alone makes. Assumption. */
     public static final int ERRORS = 2;
 
     /** Keeps copies of the lists. */
@@ -121,7 +121,7 @@ public record Movers(
     public boolean isMover(Effect effect) {
         return effect.meanAbsolute() >= leastMove()
                 && effect.standardError().isPresent()
-                && effect.meanAbsolute() > ERRORS * effect.standardError().getAsDouble();
+                && effect.meanAbsolute() - ERRORS * effect.standardError().getAsDouble() > chance;
     }
 
     /**

@@ -1,5 +1,7 @@
 package limbway.sim.animal;
 
+import java.util.Arrays;
+
 import limbway.model.study.Animal;
 import limbway.sim.chance.Chance;
 import limbway.sim.chance.Purpose;
@@ -43,6 +45,7 @@ public final class Ape {
     private double heat;
     private long heatAtMs;
     private long arrivedMs;
+    private long countsFromMs;
     private final double[] hoursAt;
     private double hoursOnAddedWays;
     private final double[] nightDraw;
@@ -283,7 +286,7 @@ public final class Ape {
      * @param off true for the way off the ground
      */
     public void setOut(int passage, boolean off) {
-        hoursAt[place] += (needs.atMs() - arrivedMs) / HOUR_MS;
+        hoursAt[place] += hoursHere();
         arrivedMs = needs.atMs();
         Passages passages = outlook.passages();
         hoursOnAddedWays += passages.ms(passage, off) * passages.addedShare(passage, off) / HOUR_MS;
@@ -318,9 +321,30 @@ public final class Ape {
         return arrivedMs;
     }
 
-    /** How long it has been at a place so far, all visits together [h]. */
+    /** How long it has been at a place since the days count, all visits together [h]. */
     double hoursAt(int resource) {
-        return hoursAt[resource] + (resource == place ? (needs.atMs() - arrivedMs) / HOUR_MS : 0);
+        return hoursAt[resource] + (resource == place ? hoursHere() : 0);
+    }
+
+    private double hoursHere() {
+        return (needs.atMs() - Math.max(arrivedMs, countsFromMs)) / HOUR_MS;
+    }
+
+    /** How long it has lived beside places since the days count [ms]. */
+    long livedMs(long nowMs) {
+        return Math.max(0, nowMs - countsFromMs);
+    }
+
+    /**
+     * The days begin that count: its account and what it grows familiar with start anew.
+     *
+     * @param nowMs time, to which it has been advanced [ms]
+     */
+    public void count(long nowMs) {
+        account.restart(-needs.missingJ(), nowMs);
+        Arrays.fill(hoursAt, 0);
+        hoursOnAddedWays = 0;
+        countsFromMs = nowMs;
     }
 
     /** How long it has moved over added supports so far [h]. */

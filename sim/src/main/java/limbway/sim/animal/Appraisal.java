@@ -85,6 +85,7 @@ public final class Appraisal {
         boolean more = worth.counts();
         double comfortHere = worth.comfort(ape.place(), ape.start(), nowMs);
         double settingHere = worth.setting(ape, ape.place(), ape.start(), nowMs);
+        boolean shutHere = hours.isShut(ape.place(), nowMs);
         double change = worth.change(ape, nowMs);
         double strangeness = worth.strangeness(ape, nowMs);
         double restElsewhere = gain(
@@ -121,6 +122,7 @@ public final class Appraisal {
                     double better = comfort + setting - comfortHere - settingHere + change;
                     boolean worthIt = enoughRest
                             || here
+                            || shutHere
                             || (spared > 0 && spared >= leastHeatGain)
                             || (more && better >= leastWorth);
                     gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : NOTHING;
@@ -146,7 +148,7 @@ public final class Appraisal {
                 best = place;
             }
         }
-        if (atRestingPlace || (best != HERE && hours.isShut(ape.place(), nowMs))) {
+        if (atRestingPlace || (best != HERE && shutHere)) {
             return amongNeighbours(ape, best, decision);
         }
         double worthHere = restElsewhere

@@ -101,7 +101,7 @@ public final class Worth {
         }
         double sum = ape.company().worth(ape.number(), start, character, worth, scales);
         if (growsFamiliar) {
-            sum -= worth.familiarity() * (1 - familiar(added[resource], ape.hoursAt(resource), nowMs));
+            sum -= worth.familiarity() * (1 - familiar(added[resource], ape.hoursAt(resource), ape.livedMs(nowMs)));
         }
         return sum;
     }
@@ -134,7 +134,8 @@ public final class Worth {
     double sleep(Ape ape, int resource, int start, long nowMs) {
         return comfort(resource, start, nowMs)
                 - (growsFamiliar
-                        ? worth.familiarity() * (1 - familiar(added[resource], ape.hoursAt(resource), nowMs))
+                        ? worth.familiarity()
+                                * (1 - familiar(added[resource], ape.hoursAt(resource), ape.livedMs(nowMs)))
                         : 0);
     }
 
@@ -168,16 +169,16 @@ public final class Worth {
     double strangeness(Ape ape, long nowMs) {
         return worth.strangeness() == 0 || scales.newAtStart() >= 1
                 ? 0
-                : worth.strangeness() * (1 - familiar(true, ape.hoursOnAddedWays(), nowMs));
+                : worth.strangeness() * (1 - familiar(true, ape.hoursOnAddedWays(), ape.livedMs(nowMs)));
     }
 
-    private double familiar(boolean isAdded, double hoursThere, long nowMs) {
+    private double familiar(boolean isAdded, double hoursThere, long livedMs) {
         double strange = 1 - (isAdded ? scales.newAtStart() : scales.familiarAtStart());
         return strange == 0
                 ? 1
                 : 1
                         - strange
                                 * StrictMath.exp(-hoursThere / scales.familiarH()
-                                        - nowMs / (24 * HOUR_MS * scales.familiarDays()));
+                                        - livedMs / (24 * HOUR_MS * scales.familiarDays()));
     }
 }

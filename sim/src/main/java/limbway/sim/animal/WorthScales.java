@@ -102,11 +102,11 @@ public record WorthScales(
                     "scale.familiar-hours",
                     "time spent at a place in which it becomes 63 % familiar",
                     "h",
-                    10,
+                    20,
                     1,
                     100,
                     Standing.ASSUMPTION,
-                    "no source"),
+                    "no source; fitted to pattern 17 of validation.md"),
             new Parameter(
                     "scale.familiar-days",
                     "time lived beside a place or way in which it becomes 63 % familiar",

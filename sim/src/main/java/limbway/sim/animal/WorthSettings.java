@@ -66,11 +66,11 @@ public record WorthSettings(
                     "worth.height",
                     "what full height adds to a place to rest",
                     "1",
-                    0.04,
+                    0.08,
                     0,
                     0.2,
                     Standing.ASSUMPTION,
-                    "no source; wild nests lie 10 to 20 m up (second-hand)"),
+                    "no source; fitted to patterns 1 and 17 of validation.md; wild nests lie 10 to 20 m up (second-hand)"),
             new Parameter(
                     "worth.company",
                     "what a companion nearby adds to a place to rest",

@@ -113,6 +113,7 @@ final class Bouts {
         double joule = diary.doing(ape).uneatenJ(diary.nowMs());
         larder.putBack(ape.place(), joule);
         ape.account().putBack(joule);
+        ape.foraging().rate().takeBack(joule);
         ape.needs().putBack(joule, diary.doing(ape).undrunkMl(diary.nowMs()));
         diary.doing(ape).stopShort(diary.nowMs());
         endStay(ape);

@@ -69,12 +69,16 @@ final class Conduct {
             use(ape, doing.motive());
         } else {
             bouts.endStay(ape);
-            if (what == EventClass.BOUT_END && ape.queue() != Ape.NONE) {
+            if (what == EventClass.BOUT_END && ape.queue() != Ape.NONE && hasWaitedLongEnough(ape)) {
                 giveUpWaiting(ape);
             }
             decide(ape);
         }
         callWhoWaits();
+    }
+
+    private boolean hasWaitedLongEnough(Ape ape) {
+        return diary.nowMs() - ape.queueSinceMs() >= plan.settings().intake().barredMs();
     }
 
     /** Hears that food was put out; an animal that rests or waits, is hungry and can get there thinks again. */
@@ -144,6 +148,9 @@ final class Conduct {
         Way way = passages(ape).way(passage, off);
         int end = passages(ape).end(passage, off);
         if (way.moves().isEmpty()) {
+            if (place != ape.place()) {
+                ape.setOut(passage, off);
+            }
             ape.arrive(place, end);
             use(ape, motive);
             return;
@@ -181,7 +188,7 @@ final class Conduct {
             Doing doing = diary.doing(ape);
             if (ape.place() == resource && doing.isStaying() && doing.motive() != Motive.NIGHT) {
                 ape.advance(diary.nowMs());
-                bouts.endStay(ape);
+                bouts.breakOff(ape);
                 stalls.leave(ape);
                 stalls.quit(ape);
                 decide(ape);

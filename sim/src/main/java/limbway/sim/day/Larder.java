@@ -77,6 +77,8 @@ class Larder {
     void putBack(int resource, double joule) {
         leftJ[resource] += joule;
         eatenJ[resource] -= joule;
+        // food put out while this was in hand counts with it
+        putOutJ[resource] = Math.max(putOutJ[resource], leftJ[resource]);
     }
 
     double leftJ(int resource) {

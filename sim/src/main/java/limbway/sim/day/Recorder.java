@@ -1,7 +1,6 @@
 package limbway.sim.day;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 import limbway.model.route.Search;
@@ -77,8 +76,12 @@ final class Recorder {
     }
 
     Journal journal(int replication, List<Reserve> reserves, List<Stock> stocks) {
-        trips.sort(Comparator.comparingLong(Trip::startMs).thenComparingInt(Trip::animal));
-        stays.sort(Comparator.comparingLong(Stay::startMs).thenComparingInt(Stay::animal));
+        trips.sort((a, b) -> earlier(a.startMs(), a.animal(), b.startMs(), b.animal()));
+        stays.sort((a, b) -> earlier(a.startMs(), a.animal(), b.startMs(), b.animal()));
         return new Journal(replication, trips, stays, reserves, stocks, displacements);
+    }
+
+    private static int earlier(long startMs, int animal, long otherStartMs, int otherAnimal) {
+        return startMs == otherStartMs ? Integer.compare(animal, otherAnimal) : Long.compare(startMs, otherStartMs);
     }
 }

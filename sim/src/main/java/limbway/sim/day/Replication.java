@@ -140,7 +140,7 @@ public final class Replication extends SimState {
         larder.restart();
         for (Ape ape : group) {
             ape.advance(nowMs);
-            ape.account().restart(-ape.needs().missingJ(), nowMs);
+            ape.count(nowMs);
         }
     }
 

@@ -37,6 +37,15 @@ public final class RunningRate {
     }
 
     /**
+     * Takes back a gain that did not come about.
+     *
+     * @param joule energy that was counted and not gained [J]
+     */
+    public void takeBack(double joule) {
+        gainJ -= joule;
+    }
+
+    /**
      * The rate.
      *
      * @return net gain over time [J/ms], 0 or more; 0 before anything was gained

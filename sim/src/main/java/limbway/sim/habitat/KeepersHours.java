@@ -146,6 +146,9 @@ public final class KeepersHours {
 
     /** The stretch of the day at a time. */
     int stretch(long clockMs) {
+        if (startS.length == 1) {
+            return 0;
+        }
         int found = Arrays.binarySearch(startS, (int) (sinceDayBegan(clockMs) / SECOND_MS));
         return found >= 0 ? found : -found - 2;
     }

@@ -51,7 +51,8 @@ public final class LivedModel implements ScreenedModel {
         this.study = study;
         this.layouts = List.copyOf(layouts);
         this.base = base;
-        this.settings = new RunSettings(settings.seed(), settings.replications(), settings.days(), settings.date(), 1);
+        this.settings = new RunSettings(
+                settings.seed(), settings.replications(), settings.days(), settings.date(), 1, settings.warmUpDays());
         this.measure = measure;
     }
 
