@@ -9,6 +9,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 import limbway.model.body.LocomotorMode;
+import limbway.reports.measure.Activity;
 import limbway.reports.measure.Aspect;
 
 /**
@@ -88,6 +89,18 @@ final class Style {
             case SWAY -> new Color(0xC0, 0x7F, 0x59);
             case LEAP -> new Color(0xC6, 0xDB, 0xEF);
             case DROP -> new Color(0x2D, 0x43, 0x4A);
+        };
+    }
+
+    /** Neighbours in the bars of a day differ by a fifth of the way from black to white or more. */
+    static Color of(Activity activity) {
+        return switch (activity) {
+            case FEEDING -> OFF_GROUND;
+            case MOVING -> GROUND;
+            case WAITING -> new Color(0x44, 0x01, 0x54);
+            case RESTING -> new Color(0xC6, 0xDB, 0xEF);
+            case COMFORT -> new Color(0x21, 0x90, 0x8C);
+            case NIGHT -> new Color(0x22, 0x2B, 0x3A);
         };
     }
 

@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 
 import limbway.reports.data.Json;
+import limbway.reports.measure.Activity;
 import limbway.reports.measure.Aspect;
+import limbway.reports.measure.Budget;
 import limbway.reports.measure.ElevatedTime;
+import limbway.reports.measure.Interval;
 import limbway.reports.measure.LayoutDifference;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGround;
@@ -82,7 +85,23 @@ final class RunAnswer {
     private static void addMore(Map<String, Object> object, Measures measures) {
         object.put("waiting_min_per_day", Json.interval(measures.waiting().minutesPerDay()));
         object.put("displacements_per_day", Json.interval(measures.waiting().displacementsPerDay()));
+        object.put("activity", activity(measures.budget()));
         measures.visibility().ifPresent(visible -> object.put("visible", visible(visible)));
+    }
+
+    /** Shares of waking time; rest is also comfort and company, and what is left over is waiting. */
+    private static Map<String, Object> activity(Budget budget) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("feed", interval(budget, Activity.FEEDING));
+        object.put("rest", budget.atRest().map(Json::interval).orElse(null));
+        object.put("move", interval(budget, Activity.MOVING));
+        object.put("other", interval(budget, Activity.WAITING));
+        return object;
+    }
+
+    private static Map<String, Object> interval(Budget budget, Activity activity) {
+        Interval share = budget.waking().get(activity);
+        return share == null ? null : Json.interval(share);
     }
 
     private static Map<String, Object> visible(Visibility visible) {

@@ -34,7 +34,8 @@ public final class DataFolder {
                 journal.stocks(),
                 journal.displacements(),
                 computed.measures(),
-                computed.groundUse()));
+                computed.groundUse(),
+                ActivityTable.of(layouts)));
         VisibilityTable.of(layouts).ifPresent(tables::add);
         tables(
                 folder,

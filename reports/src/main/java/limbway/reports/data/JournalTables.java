@@ -38,7 +38,8 @@ final class JournalTables {
                         Field.number("end_s", "end [s since midnight before day 1]"),
                         Field.text("from", "resource where it starts"),
                         Field.text("to", "resource where it ends"),
-                        Field.text("motive", "why it was made: hunger, thirst, fatigue, heat or night"),
+                        Field.text(
+                                "motive", "why it was made: hunger, thirst, fatigue, heat, comfort, company or night"),
                         Field.number("distance_m", "length of the path [m]"),
                         Field.number("offground_m", "part of the length off the ground [m]"),
                         Field.number("energy_j", "net energy of its moves [J]"),
@@ -88,7 +89,7 @@ final class JournalTables {
                         Field.number("end_s", "end [s since midnight before day 1]"),
                         Field.text("at", "resource"),
                         Field.number("height_m", "height of the place above the ground [m]"),
-                        Field.text("motive", "why: hunger, thirst, fatigue, heat or night"),
+                        Field.text("motive", "why: hunger, thirst, fatigue, heat, comfort, company or night"),
                         Field.yesNo("waiting", "true while it waits because all stalls are taken"),
                         Field.number("eaten_j", "energy eaten [J]"),
                         Field.number("drunk_ml", "water drunk [ml]")));
@@ -177,7 +178,8 @@ final class JournalTables {
                         Field.text("at", "resource"),
                         Field.text("winner", "name of the animal that took the stall"),
                         Field.text("loser", "name of the animal that gave way"),
-                        Field.text("motive", "why the winner came: hunger, thirst, fatigue or heat")));
+                        Field.text(
+                                "motive", "why the winner came: hunger, thirst, fatigue, heat, comfort or company")));
         for (Journal journal : outcome.journals()) {
             for (Displacement displacement : journal.displacements()) {
                 table.row(

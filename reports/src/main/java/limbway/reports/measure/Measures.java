@@ -16,6 +16,7 @@ import limbway.sim.experiment.Outcome;
  * @param groundTotals pairs of resources between which the ground was used, all animals together, most metres first
  * @param energy accounts of the animals
  * @param waiting how animals get in each other's way
+ * @param budget how they divide their day
  * @param visibility how much visitors see of them; empty where there are no viewpoints
  */
 public record Measures(
@@ -27,6 +28,7 @@ public record Measures(
         List<PairTotal> groundTotals,
         List<AnimalEnergy> energy,
         Waiting waiting,
+        Budget budget,
         Optional<Visibility> visibility) {
 
     /** Keeps copies of the lists. */
@@ -58,6 +60,7 @@ public record Measures(
                 PairTotal.of(outcome),
                 AnimalEnergy.of(outcome),
                 Waiting.of(outcome),
+                Budget.of(outcome),
                 Visibility.of(outcome));
     }
 

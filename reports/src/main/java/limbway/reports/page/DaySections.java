@@ -2,8 +2,10 @@ package limbway.reports.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.body.LocomotorMode;
+import limbway.reports.chart.ActivityChart;
 import limbway.reports.chart.DataTable;
 import limbway.reports.chart.HeightChart;
 import limbway.reports.chart.HourChart;
@@ -19,13 +21,27 @@ final class DaySections {
     private DaySections() {}
 
     static void write(Html html, Report report) {
-        html.element("h2 id=\"hours\"", "Through the day").paragraph(PageText.HOURS);
+        html.element("h2 id=\"hours\"", "Through the day").paragraph(PageText.ACTIVITY);
+        waking(html, report);
+        html.figure(ActivityChart.of(report.measures())).paragraph(PageText.HOURS);
         html.figure(HourChart.of(report.measures()));
         html.element("h2 id=\"heights\"", "Heights used").paragraph(PageText.HEIGHTS);
         html.figure(HeightChart.of(report.measures()));
         html.element("h2 id=\"energy\"", "Energy by part").paragraph(PageText.ENERGY);
         HungerText.of(report.measures().energy()).ifPresent(html::paragraph);
         html.table("Energy of each animal [kJ a day] and travel [m a day]", energy(report));
+    }
+
+    private static void waking(Html html, Report report) {
+        List<String> parts = new ArrayList<>();
+        report.measures().budget().waking().forEach((activity, share) -> {
+            if (share.mean() > 0) {
+                parts.add(activity.word() + " " + Phrases.share(Optional.of(share)));
+            }
+        });
+        if (!parts.isEmpty()) {
+            html.paragraph("Of their waking time: " + String.join("; ", parts) + ".");
+        }
     }
 
     private static DataTable energy(Report report) {

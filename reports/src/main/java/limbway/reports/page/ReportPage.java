@@ -3,6 +3,7 @@ package limbway.reports.page;
 import java.util.ArrayList;
 import java.util.List;
 
+import limbway.reports.chart.ActivityChart;
 import limbway.reports.chart.GroundPairsChart;
 import limbway.reports.chart.HeightChart;
 import limbway.reports.chart.HourChart;
@@ -52,6 +53,7 @@ public final class ReportPage {
         List<Picture> pictures = new ArrayList<>(List.of(
                 AnswerSection.drawing(measures),
                 ShareChart.byAnimal(measures),
+                ActivityChart.of(measures),
                 HourChart.of(measures),
                 HeightChart.of(measures)));
         if (!measures.groundUse().isEmpty()) {

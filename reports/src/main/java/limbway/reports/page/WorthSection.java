@@ -36,10 +36,10 @@ final class WorthSection {
                             List.of(
                                     "layout",
                                     "off the ground by distance, with",
-                                    "without",
+                                    "off the ground, without",
                                     "waking time above "
                                             + Figures.metres(report.info().thresholdM()) + ", with",
-                                    "without"),
+                                    "waking time, without"),
                             rows));
         }
     }

@@ -20,7 +20,14 @@ public final class PageText {
     public static final String GROUND =
             "Each row is a trip that was made over the ground, with the energy of both ways by part: climbing "
                     + "down, walking level, climbing up, clambering (along ropes and branches, on several holds at once) and "
-                    + "bridging of gaps (reaching over and drawing the body after). Energies are those of one trip.";
+                    + "bridging of gaps (reaching over and drawing the body after). Energies are those of one trip. What trips are for: comfort is a place that is liked for what it is, or a "
+                    + "change; company is keeping close to the animal that is followed; night is going to bed.";
+
+    /** Above the chart of what animals do. */
+    public static final String ACTIVITY =
+            "Feeding is eating and drinking; moving is every trip, also the one to bed; waiting is standing by for a full place; "
+                    + "resting is because of tiredness or heat; comfort and company is being somewhere because it is liked, "
+                    + "for a change, or to keep close to the animal that is followed. Waking time is all time but in bed.";
 
     /** Above the chart of hours. */
     public static final String HOURS =
@@ -56,9 +63,10 @@ public final class PageText {
 
     /** Above the table with and without worth. */
     public static final String WORTH =
-            "Beyond needs and energy, places are worth something for what they are: bedding, cover, height, company, the edge, "
-                    + "a view. How much is an assumption, so every layout was lived in once more under the same chance "
-                    + "with all these at nothing. What stands on both sides rests on needs and energy; what differs rests on "
+            "The worth of a place is what draws animals to it beyond needs and energy: bedding, cover, height, company, the "
+                    + "edge, a view. How much each counts is an assumption; docs/validation.md says which patterns seen in real "
+                    + "apes these were fitted to. So every layout was lived in once more under the same chance with all of "
+                    + "them at nothing. What stands on both sides rests on needs and energy; what differs rests on "
                     + "assumptions. All charts and other tables of this page are with the worth of places.";
 
     /** Where worth was switched off. */
@@ -82,7 +90,8 @@ public final class PageText {
             "The geometry, where things are, when and how much is fed.",
             "What a body weighs, reaches and grips, and what a metre costs in each way of moving.",
             "That animals go to food, water, shade and nests because they are hungry, thirsty, tired or hot or it gets dark, "
-                    + "and that they weigh gain against effort; they get hot only where the scenario has weather.");
+                    + "and that they weigh gain against effort; they get hot only where the scenario has weather.",
+            "What places are worth beyond that, for bedding, cover, height, company and more: how much is assumed.");
 
     /** What comes out of it. */
     public static final List<String> EMERGES = List.of(
@@ -97,7 +106,7 @@ public final class PageText {
             "Reach and grip are worked out from arm spans and hand lengths; your own animals may do more or less.",
             "What apes bear of heat is not known: where the scenario has weather, how soon they look for shade is assumed "
                     + "from an index of their surface in the sun, under the sky that the weather gives.",
-            "Habit, play, quarrels, rain and visitors are not in it. Predictions have not been compared with what "
+            "Play, injuries, rain and what visitors do to animals beyond being seen are not in it. Predictions have not been compared with what "
                     + "keepers saw.",
             "Compare layouts rather than trusting one number: errors that are the same on both sides cancel.");
 

@@ -39,7 +39,7 @@ class PictureTest {
     void everyPictureOfTheReportIsDrawnTwiceTheSame() {
         List<Picture> first = ReportPage.pictures(report);
         List<Picture> second = ReportPage.pictures(report);
-        assertEquals(7, first.size());
+        assertEquals(8, first.size());
         for (int i = 0; i < first.size(); i++) {
             assertEquals(PictureFormat.svgFile(first.get(i)), PictureFormat.svgFile(second.get(i)));
             assertArrayEquals(PictureFormat.png(first.get(i)), PictureFormat.png(second.get(i)));
@@ -91,6 +91,7 @@ class PictureTest {
         assertEquals("no travel", chart.table().rows().get(2).get(1));
         assertFalse(PictureFormat.svg(chart).contains("NaN"));
         assertTrue(PictureFormat.svg(HourChart.of(one)).contains("</svg>"));
+        assertTrue(PictureFormat.svg(ActivityChart.of(one)).contains("</svg>"));
     }
 
     @Test
