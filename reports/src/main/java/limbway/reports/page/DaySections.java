@@ -11,7 +11,6 @@ import limbway.reports.chart.HeightChart;
 import limbway.reports.chart.HourChart;
 import limbway.reports.measure.AnimalEnergy;
 import limbway.reports.words.Figures;
-import limbway.reports.words.HungerText;
 import limbway.reports.words.PageText;
 import limbway.reports.words.PartText;
 

@@ -110,9 +110,9 @@ public final class ScreenText {
      */
     public static String rule(Movers movers) {
         return "An assumption counts as moving the answer if its mean absolute effect is "
-                + points(movers.leastMove()) + " or more and above " + Movers.ERRORS
-                + " of its standard errors. A number that did no more than to reshuffle chance would show about "
-                + points(movers.chance()) + "; a number that takes no part shows exactly 0.";
+                + points(movers.leastMove()) + " or more and, less " + Movers.ERRORS
+                + " of its standard errors, still above the " + points(movers.chance())
+                + " that a number would show that did no more than to reshuffle chance; a number that takes no part shows exactly 0.";
     }
 
     /**

@@ -40,7 +40,7 @@ class MoversTest {
 
     @Test
     void whatChanceMakesIsNoMove() {
-        Movers movers = movers(0.03, List.of(effect("a", 0.029, 0.001), effect("b", 0.031, 0.001)));
+        Movers movers = movers(0.03, List.of(effect("a", 0.031, 0.001), effect("b", 0.033, 0.001)));
         assertEquals(0.03, movers.leastMove());
         assertEquals("b", movers.sure().get(0).factor().parameter().name());
         assertEquals(1, movers.sure().size());

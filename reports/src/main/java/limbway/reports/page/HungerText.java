@@ -1,4 +1,4 @@
-package limbway.reports.words;
+package limbway.reports.page;
 
 import java.util.List;
 import java.util.Optional;
