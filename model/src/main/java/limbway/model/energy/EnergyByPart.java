@@ -51,6 +51,10 @@ public record EnergyByPart(List<Long> milliJ) {
      * @return energy [mJ]
      */
     public long totalMilliJ() {
-        return milliJ.stream().mapToLong(Long::longValue).sum();
+        long sum = 0;
+        for (long part : milliJ) {
+            sum += part;
+        }
+        return sum;
     }
 }

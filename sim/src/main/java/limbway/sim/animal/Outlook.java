@@ -20,6 +20,7 @@ public final class Outlook {
     private final boolean[] open;
     private final double[] nearness;
     private final double[] toll;
+    private final int[] likelyEnd;
     private final int[] offGroundEnd;
     private final int[] overGroundEnd;
     private final long[] offGroundMs;
@@ -44,12 +45,14 @@ public final class Outlook {
         open = new boolean[count];
         nearness = new double[count];
         toll = new double[count];
+        likelyEnd = new int[count];
         offGroundEnd = new int[count];
         overGroundEnd = new int[count];
         offGroundMs = new long[count];
         overGroundMs = new long[count];
         long longest = 0;
         for (int p = 0; p < count; p++) {
+            likelyEnd[p] = NEVER;
             if (passages.isOpen(p)) {
                 open[p] = true;
                 nearness[p] = StrictMath.exp(-passages.meanMs(p) / (settings.patienceMin() * 60_000));
@@ -59,6 +62,7 @@ public final class Outlook {
                 overGroundEnd[p] = passages.mayGo(p, false) ? passages.end(p, false) : NEVER;
                 offGroundMs[p] = passages.mayGo(p, true) ? passages.ms(p, true) : 0;
                 overGroundMs[p] = passages.mayGo(p, false) ? passages.ms(p, false) : 0;
+                likelyEnd[p] = end(p, passages.ways(p).offGroundShare() >= 0.5);
                 longest = Math.max(longest, slowestMs(p));
             }
         }
@@ -140,7 +144,7 @@ public final class Outlook {
      * @return place of a start; below 0 where there is no way
      */
     int likelyEnd(int passage) {
-        return open[passage] ? end(passage, passages.ways(passage).offGroundShare() >= 0.5) : NEVER;
+        return likelyEnd[passage];
     }
 
     /** How long a trip may take [ms], 0 if that way is never taken. */
@@ -153,8 +157,12 @@ public final class Outlook {
         return Math.max(offGroundMs[passage], overGroundMs[passage]);
     }
 
-    /** The longest that any trip may take [ms]. */
-    long longestMs() {
+    /**
+     * The longest that any trip may take.
+     *
+     * @return time [ms]
+     */
+    public long longestMs() {
         return longestMs;
     }
 }

@@ -1,7 +1,6 @@
 package limbway.sim.day;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 import limbway.model.route.Search;
@@ -47,7 +46,9 @@ final class Recorder {
 
     /** A stay that ended; what it ate and drank before the first day that counts is left out with that time. */
     void add(Stay stay) {
-        if (stay.endMs() > fromMs) {
+        if (fromMs == 0) {
+            stays.add(stay);
+        } else if (stay.endMs() > fromMs) {
             long start = Math.max(fromMs, stay.startMs());
             stays.add(new Stay(
                     Almanac.day(start) - daysBefore,
@@ -77,8 +78,12 @@ final class Recorder {
     }
 
     Journal journal(int replication, List<Reserve> reserves, List<Stock> stocks) {
-        trips.sort(Comparator.comparingLong(Trip::startMs).thenComparingInt(Trip::animal));
-        stays.sort(Comparator.comparingLong(Stay::startMs).thenComparingInt(Stay::animal));
+        trips.sort((a, b) -> inTime(a.startMs(), a.animal(), b.startMs(), b.animal()));
+        stays.sort((a, b) -> inTime(a.startMs(), a.animal(), b.startMs(), b.animal()));
         return new Journal(replication, trips, stays, reserves, stocks, displacements);
+    }
+
+    private static int inTime(long oneMs, int one, long otherMs, int other) {
+        return oneMs == otherMs ? Integer.compare(one, other) : Long.compare(oneMs, otherMs);
     }
 }
