@@ -24,16 +24,36 @@ import limbway.sim.habitat.Habitat;
 /** Builds small enclosures in a few readable lines. */
 public final class Yard {
 
-    private final Scene scene = Scene.yard(30, 20);
+    private static final double ACROSS_M = 30;
+
+    private final Scene scene = Scene.yard(ACROSS_M, 20);
+    private final boolean mirrored;
     private final List<Resource> resources = new ArrayList<>();
     private final List<Feeding> feedings = new ArrayList<>();
     private final List<Animal> animals = new ArrayList<>();
     private ChoiceSharpness sharpness = ChoiceSharpness.GROUP.standard();
     private Optional<Climate> climate = Optional.empty();
 
+    /** An empty yard. */
+    public Yard() {
+        this(false);
+    }
+
+    private Yard(boolean mirrored) {
+        this.mirrored = mirrored;
+    }
+
     /** A yard of five animals, six masts, ropes all round and a diagonal, fifteen resources. */
     public static Yard furnished() {
-        Yard yard = new Yard();
+        return furnish(new Yard());
+    }
+
+    /** The furnished yard with east and west exchanged. */
+    public static Yard furnishedInMirror() {
+        return furnish(new Yard(true));
+    }
+
+    private static Yard furnish(Yard yard) {
         double[][] masts = {{4, 4}, {15, 4}, {26, 4}, {26, 16}, {15, 16}, {4, 16}};
         for (int i = 0; i < masts.length; i++) {
             yard.mast("mast-" + i, masts[i][0], masts[i][1], 7);
@@ -72,21 +92,25 @@ public final class Yard {
                 .feed("hatch", "15:30", 5000);
     }
 
+    private double x(double eastM) {
+        return mirrored ? ACROSS_M - eastM : eastM;
+    }
+
     /** A pole. */
     public Yard mast(String id, double x, double y, double height) {
-        scene.pole(id, x, y, height);
+        scene.pole(id, x(x), y, height);
         return this;
     }
 
     /** A rope between two points, without sag. */
     public Yard rope(String id, double x0, double y0, double z0, double x1, double y1, double z1) {
-        scene.rope(id, new Point(x0, y0, z0), new Point(x1, y1, z1));
+        scene.rope(id, new Point(x(x0), y0, z0), new Point(x(x1), y1, z1));
         return this;
     }
 
     /** A square deck of two metres. */
     public Yard deck(String id, double x, double y, double z) {
-        scene.deck(id, x - 1, y - 1, x + 1, y + 1, z);
+        scene.deck(id, x(x) - 1, y - 1, x(x) + 1, y + 1, z);
         return this;
     }
 
@@ -97,7 +121,7 @@ public final class Yard {
 
     /** A resource on something. */
     public Yard on(String id, ResourceKind kind, String carrier, double x, double y, double z, int stalls) {
-        resources.add(new Resource(id, kind, new Point(x, y, z), carrier, stalls));
+        resources.add(new Resource(id, kind, new Point(x(x), y, z), carrier, stalls));
         return this;
     }
 

@@ -51,10 +51,10 @@ public record EnergyByPart(List<Long> milliJ) {
      * @return energy [mJ]
      */
     public long totalMilliJ() {
-        long total = 0;
-        for (int part = 0; part < milliJ.size(); part++) {
-            total += milliJ.get(part);
+        long sum = 0;
+        for (long part : milliJ) {
+            sum += part;
         }
-        return total;
+        return sum;
     }
 }

@@ -6,9 +6,9 @@ import limbway.reports.measure.Aspect;
 import limbway.reports.measure.ElevatedTime;
 import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
+import limbway.reports.page.HungerText;
 import limbway.reports.page.Report;
 import limbway.reports.words.Figures;
-import limbway.reports.page.HungerText;
 import limbway.reports.words.IntervalText;
 
 /** The answer of a run on the command line. */

@@ -29,13 +29,18 @@ import limbway.model.study.Animal;
 import limbway.model.study.Feeding;
 import limbway.model.study.Variant;
 import limbway.sim.animal.DaySettings;
+import limbway.sim.chance.Chance;
+import limbway.sim.day.RunPlan;
+import limbway.sim.day.TickingReplication;
 import limbway.sim.experiment.Experiment;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.RunSettings;
 import limbway.sim.habitat.Habitat;
+import limbway.sim.journal.Journal;
 
 /**
- * Question: how many animal-days does one core live through in a second, event by event, a trip being one event?
+ * Question: how many animal-days does one core live through in a second, event by event, a trip being one event; and how
+ * many under a clock that ticks every second, with the same animals, choices, stalls and food?
  *
  * <p>A yard of six masts with decks and ropes, five animals, fifteen resources. Aim: 10,000 a second or more.
  */
@@ -59,6 +64,10 @@ public class DayBenchmark {
     /** Compiles the yard and looks up its ways, which is not measured. */
     @Setup
     public void build() {
+        habitat = yard();
+    }
+
+    static Habitat yard() {
         Scene scene = Scene.yard(30, 20);
         double[][] masts = {{4, 4}, {15, 4}, {26, 4}, {26, 16}, {15, 16}, {4, 16}};
         for (int i = 0; i < masts.length; i++) {
@@ -77,7 +86,7 @@ public class DayBenchmark {
                 new Feeding("a-1", LocalTime.of(8, 0), 9000),
                 new Feeding("hatch", LocalTime.of(12, 0), 9000),
                 new Feeding("b-3", LocalTime.of(15, 30), 9000));
-        habitat = new Habitat(
+        Habitat habitat = new Habitat(
                 new Variant("yard", "", scene.build(), feedings),
                 List.of(
                         animal("A", "flanged male", 1),
@@ -91,6 +100,7 @@ public class DayBenchmark {
         for (Body body : habitat.bodies()) {
             habitat.passages(body);
         }
+        return habitat;
     }
 
     private static Animal animal(String name, String body, int rank) {
@@ -103,5 +113,24 @@ public class DayBenchmark {
     public Outcome animalDays() {
         RunSettings settings = new RunSettings(7, 1, DAYS, LocalDate.of(2025, 3, 1), 1, 0);
         return Experiment.run(habitat, settings, DaySettings.standard(), (done, total) -> {});
+    }
+
+    /** The same under a clock that ticks every second, needs brought up to date at every tick. */
+    @Benchmark
+    @OperationsPerInvocation(DAYS * ANIMALS)
+    public Journal tickingAnimalDays() {
+        return ticking(habitat, DAYS, 7, true);
+    }
+
+    /** The same, but at a tick nothing is done except asking each animal whether anything is due. */
+    @Benchmark
+    @OperationsPerInvocation(DAYS * ANIMALS)
+    public Journal tickingAnimalDaysClockOnly() {
+        return ticking(habitat, DAYS, 7, false);
+    }
+
+    static Journal ticking(Habitat habitat, int days, int seed, boolean keepsNeeds) {
+        RunPlan plan = new RunPlan(habitat, DaySettings.standard(), LocalDate.of(2025, 3, 1), days);
+        return new TickingReplication(plan, new Chance(seed, 1), keepsNeeds).run();
     }
 }

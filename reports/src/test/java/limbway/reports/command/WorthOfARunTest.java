@@ -67,7 +67,11 @@ class WorthOfARunTest {
     void aRunTellsItselfOnceMoreWithNeedsAndEnergyAlone() throws IOException {
         Answer answer = run("on", "--days", 1);
         assertEquals(0, answer.code(), answer.err());
-        assertTrue(answer.out().contains("\nwith needs and energy alone, without what places are assumed to be worth beyond them: "), answer.out());
+        assertTrue(
+                answer.out()
+                        .contains(
+                                "\nwith needs and energy alone, without what places are assumed to be worth beyond them: "),
+                answer.out());
         JsonNode root = json("on.json");
         assertEquals("on", root.get("worth").asText());
         assertTrue(root.at("/worth_off/offground/distance/mean").isNumber());

@@ -103,28 +103,24 @@ public final class Appraisal {
             if (end < 0) {
                 continue;
             }
-            double setting = more ? worth.setting(ape, place, end, nowMs) : 0;
+            if (!isOpen(ape, place, firstPassage + place, nowMs)) {
+                continue;
+            }
+            double setting = NOTHING;
             double gain;
             double comfort = 0;
             switch (kinds[place]) {
-                case FOOD -> {
-                    double relief = relief(
-                            hunger,
-                            ape.believedJ(place, nowMs) / ape.body().hungriestJ(),
-                            ape.body().hungriestJ());
-                    gain = relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : NOTHING;
-                }
+                case FOOD -> gain = foodGain(ape, place, hunger, nowMs);
                 case WATER -> gain = drinkable > 0 ? thirstGain : NOTHING;
                 default -> {
                     double heatGain = here ? heatHere : heatGain(ape, place, nowMs);
                     double spared = heatGain - heatHere;
                     comfort = worth.comfort(place, end, nowMs);
-                    double better = comfort + setting - comfortHere - settingHere + change;
-                    boolean worthIt = enoughRest
-                            || here
-                            || shutHere
-                            || (spared > 0 && spared >= leastHeatGain)
-                            || (more && better >= leastWorth);
+                    boolean worthIt = enoughRest || here || shutHere || (spared > 0 && spared >= leastHeatGain);
+                    if (!worthIt && more) {
+                        setting = worth.setting(ape, place, end, nowMs);
+                        worthIt = comfort + setting - comfortHere - settingHere + change >= leastWorth;
+                    }
                     gain = worthIt && stalls.isOpenTo(ape, place) ? restGain + heatGain : NOTHING;
                 }
             }
@@ -132,8 +128,11 @@ public final class Appraisal {
                 gain = restElsewhere;
             }
             // a place that brings some trouble may still be the least of evils
-            if (gain == NOTHING || !canGo(ape, nights, place, firstPassage + place, nowMs, lastLightMs)) {
+            if (gain == NOTHING || !isBackInTime(ape, nights, firstPassage + place, nowMs, lastLightMs)) {
                 continue;
+            }
+            if (setting == NOTHING) {
+                setting = worth.setting(ape, place, end, nowMs);
             }
             double total = gain * ape.outlook().nearness(firstPassage + place) * ape.readiness(place)
                     - ape.outlook().toll(firstPassage + place, nowMs, strangeness)
@@ -141,11 +140,13 @@ public final class Appraisal {
                     + setting
                     + (here ? settings.choice().persistence() : change);
             weights[place] = total;
-            total += drawn(ape, decision, sites.key(place));
             atRestingPlace |= here && kinds[place].isRestingPlace() && ape.queue() != place;
-            if (total > bestWorth) {
-                bestWorth = total;
-                best = place;
+            if (mayExceed(ape, decision, sites.key(place), total, bestWorth)) {
+                total += drawn(ape, decision, sites.key(place));
+                if (total > bestWorth) {
+                    bestWorth = total;
+                    best = place;
+                }
             }
         }
         if (atRestingPlace || (best != HERE && shutHere)) {
@@ -238,13 +239,22 @@ public final class Appraisal {
         return end < 0 ? 0 : ape.heatCurve().gain(ape.heat(), end, nowMs, nowMs + longestRestMs);
     }
 
-    private boolean canGo(Ape ape, Nights nights, int place, int passage, long nowMs, long lastLightMs) {
-        Outlook outlook = ape.outlook();
-        if (hours.isShut(place, nowMs) || ape.barredUntilMs(place) > nowMs || !outlook.isOpen(passage)) {
-            return false;
+    private double foodGain(Ape ape, int place, double hunger, long nowMs) {
+        if (hunger < settings.choice().leastRelief()) {
+            return NOTHING;
         }
+        double greatestJ = ape.body().hungriestJ();
+        double relief = relief(hunger, ape.believedJ(place, nowMs) / greatestJ, greatestJ);
+        return relief > 0 ? gain(settings.needs().hungerWeight(), hunger, relief) : NOTHING;
+    }
+
+    private boolean isOpen(Ape ape, int place, int passage, long nowMs) {
+        return ape.outlook().isOpen(passage) && ape.barredUntilMs(place) <= nowMs && !hours.isShut(place, nowMs);
+    }
+
+    private boolean isBackInTime(Ape ape, Nights nights, int passage, long nowMs, long lastLightMs) {
         // for most of the day two trips of any length leave time to spare, and the nest need not be looked for
-        return nowMs + 2 * outlook.longestMs() < lastLightMs
+        return nowMs + 2 * ape.outlook().longestMs() < lastLightMs
                 || (isBackInTime(ape, nights, passage, true, nowMs, lastLightMs)
                         && isBackInTime(ape, nights, passage, false, nowMs, lastLightMs));
     }
@@ -253,6 +263,12 @@ public final class Appraisal {
             Ape ape, Nights nights, int passage, boolean off, long nowMs, long lastLightMs) {
         int end = ape.outlook().end(passage, off);
         return end < 0 || nowMs + ape.outlook().ms(passage, off) + nights.travelMs(ape, end, nowMs) < lastLightMs;
+    }
+
+    /** Whether a draw might lift a place above the best so far, told without the draw's two logarithms. */
+    private boolean mayExceed(Ape ape, long decision, long key, double worth, double bestWorth) {
+        double noise = settings.choice().noise();
+        return bestWorth == NOTHING || noise <= 0 || worth + noise * ape.drawnAtMost(decision, key) > bestWorth;
     }
 
     private double drawn(Ape ape, long decision, long key) {

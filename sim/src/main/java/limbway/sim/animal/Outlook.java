@@ -157,8 +157,12 @@ public final class Outlook {
         return Math.max(offGroundMs[passage], overGroundMs[passage]);
     }
 
-    /** The longest that any trip may take [ms]. */
-    long longestMs() {
+    /**
+     * The longest that any trip may take.
+     *
+     * @return time [ms]
+     */
+    public long longestMs() {
         return longestMs;
     }
 }

@@ -20,6 +20,9 @@ public final class Worth {
     private final boolean growsFamiliar;
     private final boolean[] added;
     private final double[] fixed;
+    private final int starts;
+    private final double[] inView;
+    private final double[] withStaff;
 
     /**
      * The worth of places to bodies of one reach.
@@ -53,6 +56,15 @@ public final class Worth {
                     + worth.perimeter() * StrictMath.exp(-beyondReachM / scales.edgeM())
                     + worth.lookOut() * character.lookOut(start);
         }
+        this.starts = starts;
+        inView = new double[hours.stretches() * starts];
+        withStaff = new double[hours.stretches() * starts];
+        for (int at = 0; counts && at < inView.length; at++) {
+            long clockMs = hours.startMs(at / starts);
+            inView[at] = -worth.seclusion() * character.seenShare(at % starts, clockMs);
+            double staffM = character.staffM(at % starts, clockMs);
+            withStaff[at] = Double.isInfinite(staffM) ? 0 : worth.staff() * StrictMath.exp(-staffM / scales.staffM());
+        }
     }
 
     /** Whether anything counts but needs and energy. */
@@ -72,18 +84,8 @@ public final class Worth {
         if (!counts) {
             return 0;
         }
-        double sum = fixed[start];
-        if (worth.bedding() != 0) {
-            sum += worth.bedding() * hours.bedding(resource, nowMs);
-        }
-        if (worth.seclusion() != 0) {
-            sum -= worth.seclusion() * character.seenShare(start, nowMs);
-        }
-        if (worth.staff() != 0) {
-            double staffM = character.staffM(start, nowMs);
-            sum += Double.isInfinite(staffM) ? 0 : worth.staff() * StrictMath.exp(-staffM / scales.staffM());
-        }
-        return sum;
+        int at = hours.stretch(nowMs) * starts + start;
+        return fixed[start] + worth.bedding() * hours.bedding(resource, nowMs) + inView[at] + withStaff[at];
     }
 
     /**

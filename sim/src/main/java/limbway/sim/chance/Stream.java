@@ -41,6 +41,17 @@ public record Stream(long key) {
         return -StrictMath.log(-StrictMath.log(uniform(decision, place)));
     }
 
+    /**
+     * A bound on {@link #gumbel}, without its logarithms.
+     *
+     * @param decision which decision
+     * @param place number of a place's name
+     * @return no less than the number with the Gumbel distribution, and seldom much more
+     */
+    public double gumbelAtMost(long decision, long place) {
+        return GumbelBound.above(uniform(decision, place));
+    }
+
     private static double even(long bits) {
         // the middle of one of 2^53 equal steps, so that neither 0 nor 1 is met
         return ((bits >>> 11) + 0.5) * STEP;

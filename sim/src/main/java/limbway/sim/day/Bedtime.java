@@ -29,7 +29,13 @@ final class Bedtime {
     /** Whether it is night for an animal, or time to set out for its nest. */
     boolean hasCome(Ape ape) {
         long now = diary.nowMs();
-        return now < plan.almanac().wakeMs(Almanac.day(now)) || now >= setOutMs(ape);
+        return now < plan.almanac().wakeMs(Almanac.day(now)) || (timeLeftAtLeastMs(ape) <= 0 && now >= setOutMs(ape));
+    }
+
+    /** Time that is left whatever bed it would choose, which need not be looked for; 0 or less when that is not known. */
+    long timeLeftAtLeastMs(Ape ape) {
+        long now = diary.nowMs();
+        return plan.almanac().settledMs(Almanac.day(now)) - ape.outlook().longestMs() - now;
     }
 
     /** Time until an animal must set out for its nest; at least one millisecond, so that the clock goes on. */

@@ -65,10 +65,13 @@ final class Bouts {
             ape.foraging().memory().findPoor(place, comeBackMs());
             return false;
         }
-        double eatingMs = Math.max(0, bedtime.timeLeftMs(ape) - handlingMs);
-        double untilJ = Math.max(
-                Math.max(leaveAtJ, leftJ - tasteJ),
-                Math.max(leftJ - ape.needs().missingJ(), curve.leftAfterJ(putOutJ, fullJPerMs, leftJ, eatingMs)));
+        double untilJ =
+                Math.max(Math.max(leaveAtJ, leftJ - tasteJ), leftJ - ape.needs().missingJ());
+        double surelyMs = Math.max(0, bedtime.timeLeftAtLeastMs(ape) - handlingMs);
+        if (curve.leftAfterJ(putOutJ, fullJPerMs, leftJ, surelyMs) > untilJ) {
+            double eatingMs = Math.max(0, bedtime.timeLeftMs(ape) - handlingMs);
+            untilJ = Math.max(untilJ, curve.leftAfterJ(putOutJ, fullJPerMs, leftJ, eatingMs));
+        }
         if (leftJ - untilJ < FoodMemory.CRUMB_J) {
             ape.foraging().memory().avoid(place, comeBackMs());
             return false;
@@ -91,8 +94,10 @@ final class Bouts {
 
     /** Drinks what is missing, or what can be drunk before bedtime. */
     void drink(Ape ape) {
-        double drinkableMl = bedtime.timeLeftMs(ape) * ape.body().drinkingMlPerMs();
-        double ml = Math.min(ape.needs().missingMl(), drinkableMl);
+        double ml = ape.needs().missingMl();
+        if (bedtime.timeLeftAtLeastMs(ape) * ape.body().drinkingMlPerMs() < ml) {
+            ml = Math.min(ml, bedtime.timeLeftMs(ape) * ape.body().drinkingMlPerMs());
+        }
         ape.needs().drink(ml);
         ape.needs().beActive();
         diary.doing(ape).stay(Motive.THIRST, diary.nowMs());
@@ -144,7 +149,8 @@ final class Bouts {
     }
 
     private void last(Ape ape, long lengthMs) {
-        long leftMs = bedtime.timeLeftMs(ape);
+        long surelyMs = bedtime.timeLeftAtLeastMs(ape);
+        long leftMs = lengthMs < surelyMs ? surelyMs : bedtime.timeLeftMs(ape);
         if (lengthMs < leftMs) {
             diary.expect(ape, diary.nowMs() + Math.max(1, lengthMs), EventClass.BOUT_END);
         } else {

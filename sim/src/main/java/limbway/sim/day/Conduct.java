@@ -308,7 +308,7 @@ final class Conduct {
 
     /** Sees which doors are open. */
     private void lookRound(Ape ape) {
-        ape.expect(plan.outlook(ape.animal().body(), diary.nowMs()));
+        ape.expect(plan.outlook(ape.number(), diary.nowMs()));
     }
 
     private static Passages passages(Ape ape) {

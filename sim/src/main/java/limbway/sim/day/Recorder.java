@@ -46,7 +46,9 @@ final class Recorder {
 
     /** A stay that ended; what it ate and drank before the first day that counts is left out with that time. */
     void add(Stay stay) {
-        if (stay.endMs() > fromMs) {
+        if (fromMs == 0) {
+            stays.add(stay);
+        } else if (stay.endMs() > fromMs) {
             long start = Math.max(fromMs, stay.startMs());
             stays.add(new Stay(
                     Almanac.day(start) - daysBefore,
@@ -76,12 +78,12 @@ final class Recorder {
     }
 
     Journal journal(int replication, List<Reserve> reserves, List<Stock> stocks) {
-        trips.sort((a, b) -> earlier(a.startMs(), a.animal(), b.startMs(), b.animal()));
-        stays.sort((a, b) -> earlier(a.startMs(), a.animal(), b.startMs(), b.animal()));
+        trips.sort((a, b) -> inTime(a.startMs(), a.animal(), b.startMs(), b.animal()));
+        stays.sort((a, b) -> inTime(a.startMs(), a.animal(), b.startMs(), b.animal()));
         return new Journal(replication, trips, stays, reserves, stocks, displacements);
     }
 
-    private static int earlier(long startMs, int animal, long otherStartMs, int otherAnimal) {
-        return startMs == otherStartMs ? Integer.compare(animal, otherAnimal) : Long.compare(startMs, otherStartMs);
+    private static int inTime(long oneMs, int one, long otherMs, int other) {
+        return oneMs == otherMs ? Integer.compare(one, other) : Long.compare(oneMs, otherMs);
     }
 }

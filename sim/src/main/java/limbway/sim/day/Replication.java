@@ -101,6 +101,11 @@ public final class Replication extends SimState {
         return Optional.of(journal);
     }
 
+    /** The animals, by number. */
+    List<Ape> group() {
+        return group;
+    }
+
     private void put(long ms, int ordering, Steppable event) {
         if (ms < plan.endMs()) {
             schedule.scheduleOnce((double) ms, ordering, event);
@@ -166,7 +171,7 @@ public final class Replication extends SimState {
         return group.stream().map(Replication::reserve).toList();
     }
 
-    private static Reserve reserve(Ape ape) {
+    static Reserve reserve(Ape ape) {
         return new Reserve(
                 ape.number(),
                 ape.account().startJ(),

@@ -38,7 +38,7 @@ public final class RunPlan {
     private final List<Delivery> deliveries;
     private final double[] ordinaryJ;
     private final Map<Body, Physiology> physiologies = new LinkedHashMap<>();
-    private final Map<Body, List<Outlook>> outlooks = new LinkedHashMap<>();
+    private final List<List<Outlook>> outlooks;
     private final Map<Body, Worth> worths = new LinkedHashMap<>();
     private final Appraisal appraisal;
     private final Resting resting;
@@ -74,6 +74,7 @@ public final class RunPlan {
         almanac = new Almanac(habitat.layout().enclosure().site(), date, days, settings.night());
         deliveries = Delivery.of(habitat.layout().feedings(), habitat.graph());
         ordinaryJ = Delivery.ordinaryJ(deliveries, resources().size());
+        Map<Body, List<Outlook>> byBody = new LinkedHashMap<>();
         for (Body body : habitat.bodies()) {
             Physiology physiology = Physiology.of(body, habitat.energy().dailyOverResting(), settings);
             physiologies.put(body, physiology);
@@ -84,9 +85,12 @@ public final class RunPlan {
                 found.add(new Outlook(
                         passages.get(stretch), sun.get(stretch), resources().size(), physiology, settings));
             }
-            outlooks.put(body, List.copyOf(found));
+            byBody.put(body, List.copyOf(found));
             worths.put(body, worth(body, passages.get(0).startCount()));
         }
+        outlooks = habitat.animals().stream()
+                .map(animal -> byBody.get(animal.body()))
+                .toList();
         appraisal = new Appraisal(resources(), keepersHours(), settings);
         resting = new Resting(settings);
         heatCurve = new HeatCurve(habitat.warmth(date, days), settings.heat());
@@ -119,9 +123,9 @@ public final class RunPlan {
         return habitat.graph().resources();
     }
 
-    /** What a body expects of every passage while the doors are as they are at a time. */
-    Outlook outlook(Body body, long ms) {
-        return outlooks.get(body).get(habitat.doorHours().at(ms));
+    /** What an animal expects of every passage while the doors are as they are at a time. */
+    Outlook outlook(int animal, long ms) {
+        return outlooks.get(animal).get(habitat.doorHours().at(ms));
     }
 
     DaySettings settings() {
@@ -165,7 +169,7 @@ public final class RunPlan {
                     group.size(),
                     animal,
                     body,
-                    outlook(animal.body(), 0),
+                    outlook(group.size(), 0),
                     needs,
                     heatCurve,
                     worths.get(animal.body()),

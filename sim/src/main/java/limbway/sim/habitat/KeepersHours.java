@@ -22,12 +22,14 @@ public final class KeepersHours {
 
     private static final long SECOND_MS = 1000;
     private static final int DAY_S = 86_400;
+    private static final int MINUTE_S = 60;
     private static final long DAY_MS = DAY_S * SECOND_MS;
 
     private final int resources;
     private final int viewpoints;
     private final int posts;
     private final int[] startS;
+    private final int[] stretchOfMinute;
     private final double[] bedding;
     private final boolean[] isShut;
     private final long[] opensMs;
@@ -47,6 +49,11 @@ public final class KeepersHours {
         viewpoints = keeping.viewpoints().size();
         posts = keeping.staff().size();
         startS = changes(keeping);
+        stretchOfMinute = new int[DAY_S / MINUTE_S];
+        for (int minute = 0; minute < stretchOfMinute.length; minute++) {
+            int found = Arrays.binarySearch(startS, minute * MINUTE_S);
+            stretchOfMinute[minute] = found >= 0 ? found : -found - 2;
+        }
         bedding = new double[startS.length * this.resources];
         isShut = new boolean[bedding.length];
         opensMs = new long[bedding.length];
@@ -144,18 +151,41 @@ public final class KeepersHours {
         return stretch(clockMs) * resources + resource;
     }
 
-    /** The stretch of the day at a time. */
-    int stretch(long clockMs) {
+    /**
+     * The stretch of the day at a time, within which nothing changes.
+     *
+     * @param clockMs time [ms]
+     * @return number of a stretch, from 0
+     */
+    public int stretch(long clockMs) {
         if (startS.length == 1) {
             return 0;
         }
-        int found = Arrays.binarySearch(startS, (int) (sinceDayBegan(clockMs) / SECOND_MS));
-        return found >= 0 ? found : -found - 2;
+        int second = (int) (sinceDayBegan(clockMs) / SECOND_MS);
+        int stretch = stretchOfMinute[second / MINUTE_S];
+        while (stretch + 1 < startS.length && startS[stretch + 1] <= second) {
+            stretch++;
+        }
+        return stretch;
     }
 
-    /** Number of stretches of the day. */
-    int stretches() {
+    /**
+     * Number of stretches of the day.
+     *
+     * @return 1 or more
+     */
+    public int stretches() {
         return startS.length;
+    }
+
+    /**
+     * When a stretch begins.
+     *
+     * @param stretch number of a stretch
+     * @return time since midnight [ms]
+     */
+    public long startMs(int stretch) {
+        return startS[stretch] * SECOND_MS;
     }
 
     /** Whether staff are at a post in a stretch. */

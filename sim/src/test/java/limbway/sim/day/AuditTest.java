@@ -10,10 +10,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import limbway.model.scene.RandomEnclosure;
 import limbway.model.study.FeedingMethod;
+import limbway.sim.RichDays;
 import limbway.sim.Runs;
 import limbway.sim.Yard;
 import limbway.sim.animal.DaySettings;
 import limbway.sim.chance.Chance;
+import limbway.sim.experiment.RunSettings;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Ledger;
@@ -75,6 +77,20 @@ class AuditTest {
         assertDoesNotThrow(() -> Ledger.check(journal), () -> "RandomEnclosure.of(" + seed + "L)");
         assertTrue(
                 journal.reserves().stream().anyMatch(reserve -> reserve.eatenJ() > 0 && reserve.otherJ() > 0),
+                () -> "RandomEnclosure.of(" + seed + "L)");
+    }
+
+    /** With worth of places, followers, closures, contests and days to warm up. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void accountsBalanceWhateverHappens(long seed) {
+        Habitat rich = RichDays.of(seed % 2 == 0 ? random(seed) : mixed(seed));
+        RunSettings settings = new RunSettings((int) seed, 1, 2, Runs.DATE, 1, (int) (seed % 3));
+        Journal journal =
+                Runs.all(rich, settings, DaySettings.standard()).journals().get(0);
+        assertDoesNotThrow(() -> Ledger.check(journal), () -> "RandomEnclosure.of(" + seed + "L)");
+        assertTrue(
+                journal.reserves().stream().anyMatch(reserve -> reserve.eatenJ() > 0 && reserve.movedJ() > 0),
                 () -> "RandomEnclosure.of(" + seed + "L)");
     }
 

@@ -6,11 +6,13 @@ import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 
+import limbway.sim.RichDays;
 import limbway.sim.Runs;
 import limbway.sim.Yard;
 import limbway.sim.animal.DaySettings;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.journal.Journal;
+import limbway.sim.journal.Stay;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -32,6 +34,23 @@ class ExperimentTest {
                 List.of(1, 2, 3, 4, 5, 6),
                 one.stream().map(Journal::replication).toList());
         assertFalse(one.get(0).trips().equals(one.get(1).trips()));
+    }
+
+    /** Contests, queues, closures, two groups, worth of places, days to warm up. */
+    @Test
+    void twoThreadsGiveWhatOneGivesWhateverHappens() {
+        Habitat rich = RichDays.of(habitat);
+        DaySettings day = DaySettings.standard();
+        List<Journal> one =
+                Runs.all(rich, new RunSettings(4, 8, 3, Runs.DATE, 1, 2), day).journals();
+        List<Journal> two =
+                Runs.all(rich, new RunSettings(4, 8, 3, Runs.DATE, 2, 2), day).journals();
+        assertEquals(8, two.size());
+        for (int i = 0; i < 8; i++) {
+            Runs.assertAlike(one.get(i), two.get(i));
+        }
+        assertTrue(one.stream().anyMatch(journal -> !journal.displacements().isEmpty()), "contests");
+        assertTrue(one.stream().anyMatch(journal -> journal.stays().stream().anyMatch(Stay::waiting)), "queues");
     }
 
     @Test
