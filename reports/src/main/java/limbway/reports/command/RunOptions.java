@@ -1,7 +1,6 @@
 package limbway.reports.command;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,14 +19,6 @@ final class RunOptions {
     Path out;
 
     @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            converter = WholeNumber.class,
-            description = "Start of all chance, 1 to 2147483647; without it 1.")
-    private int seed;
-
-    @Option(
             names = "--replications",
             paramLabel = "N",
             defaultValue = "20",
@@ -44,22 +35,6 @@ final class RunOptions {
     private int days;
 
     @Option(
-            names = "--date",
-            paramLabel = "YYYY-MM-DD",
-            defaultValue = "2026-03-21",
-            converter = CalendarDate.class,
-            description = "Date of the first day; without it 2026-03-21.")
-    private LocalDate date;
-
-    @Option(
-            names = "--warm-up",
-            paramLabel = "N",
-            defaultValue = "3",
-            converter = NumberInRange.WarmUp.class,
-            description = "Days lived before day 1 and left out of the result; without it 3.")
-    private int warmUpDays;
-
-    @Option(
             names = "--worth",
             paramLabel = "on|off",
             defaultValue = "on",
@@ -70,7 +45,7 @@ final class RunOptions {
     private OnOff worth;
 
     @Mixin
-    private ThreadOptions threads;
+    private StartOptions start;
 
     @Option(
             names = "--threshold",
@@ -84,7 +59,7 @@ final class RunOptions {
     boolean alone;
 
     RunSettings settings() {
-        return new RunSettings(seed, replications, days, date, threads.count(), warmUpDays);
+        return start.settings(replications, days);
     }
 
     /** Whether places are worth something beyond needs and energy in the run in question. */

@@ -2,7 +2,6 @@ package limbway.reports.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -94,32 +93,8 @@ final class ScreenCommand implements Callable<Integer> {
             description = "Days in each repetition; without it 3.")
     private int days;
 
-    @Option(
-            names = "--date",
-            paramLabel = "YYYY-MM-DD",
-            defaultValue = "2026-03-21",
-            converter = CalendarDate.class,
-            description = "Date of the first day; without it 2026-03-21.")
-    private LocalDate date;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            converter = WholeNumber.class,
-            description = "Start of all chance, 1 to 2147483647; without it 1.")
-    private int seed;
-
-    @Option(
-            names = "--warm-up",
-            paramLabel = "N",
-            defaultValue = "3",
-            converter = NumberInRange.WarmUp.class,
-            description = "Days lived before day 1 and left out of the result; without it 3.")
-    private int warmUpDays;
-
     @Mixin
-    private ThreadOptions threads;
+    private StartOptions start;
 
     @Spec
     private CommandSpec spec;
@@ -190,7 +165,7 @@ final class ScreenCommand implements Callable<Integer> {
     private Optional<ScreenReport> screened(Question question, List<Variant> layouts, Interruption interruption)
             throws Refusal {
         Assumptions base = question.assumptions();
-        RunSettings settings = new RunSettings(seed, replications, days, date, threads.count(), warmUpDays);
+        RunSettings settings = start.settings(replications, days);
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         try {
             Optional<List<Outcome>> asItStands =
@@ -202,8 +177,8 @@ final class ScreenCommand implements Callable<Integer> {
             Screened screened = Screening.run(
                     factors,
                     trajectories,
-                    seed,
-                    threads.count(),
+                    settings.seed(),
+                    start.threads(),
                     () -> model(question, layouts, base, settings),
                     new ScreenProgressLine(line, interruption::isWanted));
             line.end();

@@ -66,8 +66,9 @@ final class AnswerSection {
             return;
         }
         PairUse most = measures.groundUse().get(0);
-        html.paragraph("The ground is used most from " + most.from() + " to " + most.to() + " by "
-                + Figures.one(most.body().name()) + ", "
+        html.paragraph("Of all bodies and trips, the ground is used most by "
+                + Figures.one(most.body().name()) + " from "
+                + most.from() + " to " + most.to() + ", "
                 + Figures.path(most.groundMPerDay().mean()) + " a day: "
                 + ReasonText.sentence(most.ways(), most.reason(), most.body()) + ".");
     }

@@ -24,6 +24,7 @@ public final class Appraisal {
 
     private static final double NOTHING = Double.NEGATIVE_INFINITY;
     private static final long HERE_KEY = Name.key("");
+    /* The least that anybody goes for [J or ml], far below any meal: assumption. */
     private static final double LEAST_AMOUNT = 1;
 
     private final DaySettings settings;

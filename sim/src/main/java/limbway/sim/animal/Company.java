@@ -65,16 +65,6 @@ public final class Company {
     }
 
     /**
-     * The animal that another one follows.
-     *
-     * @param animal number of the follower
-     * @return number of an animal, or {@link #NOBODY}
-     */
-    public int followedBy(int animal) {
-        return followed[animal];
-    }
-
-    /**
      * Who follows an animal.
      *
      * @param animal its number

@@ -8,7 +8,7 @@ import limbway.model.parameter.Standing;
  * When an animal leaves its nest, and when it goes back.
  *
  * @param wakeBeforeSunriseMin time before sunrise at which it leaves the nest [min]
- * @param settledBeforeSunsetMin time before sunset at which it has reached its nest [min]
+ * @param settledBeforeSunsetMin time before sunset at which it has built its nest and lies in it [min]
  * @param nestBuildingMin time that an animal builds at its nest before it lies down in it [min]
  */
 public record NightSettings(double wakeBeforeSunriseMin, double settledBeforeSunsetMin, double nestBuildingMin) {
@@ -27,7 +27,7 @@ public record NightSettings(double wakeBeforeSunriseMin, double settledBeforeSun
                     "MacKinnon 1974, wild orangutans, as reported second-hand: about 30 min before sunrise"),
             new Parameter(
                     "night.settled-before-sunset",
-                    "time before sunset at which it has reached its nest",
+                    "time before sunset at which it has built its nest and lies in it",
                     "min",
                     30,
                     0,

@@ -8,6 +8,7 @@ import limbway.sim.chance.Name;
 /** Places so close together that an animal goes to them as to one: of one kind, on one support or within a metre. */
 final class Sites {
 
+    /* How close places on the ground are that are gone to as one [m]: assumption. */
     private static final double SAME_M = 1;
 
     private final int[] first;

@@ -43,16 +43,6 @@ public final class Stalls {
     }
 
     /**
-     * How many animals use a place.
-     *
-     * @param resource number of a resource
-     * @return 0 or more, never more than its stalls
-     */
-    public int taken(int resource) {
-        return holders.get(resource).size();
-    }
-
-    /**
      * Takes a stall if one is free, and keeps one that is held already.
      *
      * @param ape who

@@ -237,18 +237,6 @@ public final class Passages {
     }
 
     /**
-     * The longest time that a trip may take.
-     *
-     * @param passage number of an open passage
-     * @return time of the slower of the ways that may be taken [ms]
-     */
-    public long slowestMs(int passage) {
-        long off = mayGo(passage, true) ? ms(passage, true) : 0;
-        long over = mayGo(passage, false) ? ms(passage, false) : 0;
-        return Math.max(off, over);
-    }
-
-    /**
      * What a trip costs on average over the choice between the ways.
      *
      * @param passage number of an open passage
