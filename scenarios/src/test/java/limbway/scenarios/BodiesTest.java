@@ -164,7 +164,7 @@ class BodiesTest {
                   mend     correct the number
 
                 cage.yaml:32:6: unknown key "nam" in animal
-                  allowed  body, name, count, with-infant, rank, mass
+                  allowed  body, name, count, with-infant, rank, mass, follows, group
                   mend     did you mean "name"?
 
                 2 problems
