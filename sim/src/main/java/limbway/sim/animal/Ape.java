@@ -1,11 +1,7 @@
 package limbway.sim.animal;
 
-import java.util.Arrays;
-
 import limbway.model.study.Animal;
 import limbway.sim.chance.Chance;
-import limbway.sim.chance.Purpose;
-import limbway.sim.chance.Stream;
 import limbway.sim.food.Foraging;
 import limbway.sim.habitat.Passages;
 
@@ -17,9 +13,6 @@ public final class Ape {
 
     static final long UNCOUNTED = Long.MIN_VALUE;
 
-    private static final int DECISIONS_PER_DAY_BITS = 20;
-    private static final double HOUR_MS = 3_600_000;
-
     private final int number;
     private final Animal animal;
     private final Physiology body;
@@ -29,11 +22,8 @@ public final class Ape {
     private final Worth worth;
     private final Company company;
     private final Account account;
-    private final Stream placeChance;
-    private final Stream wayChance;
     private final Foraging foraging;
     private final long[] barredUntilMs;
-    private long decisions;
     private int place = NONE;
     private int start = NONE;
     private int nest = NONE;
@@ -44,13 +34,9 @@ public final class Ape {
     private double readiness = 1;
     private double heat;
     private long heatAtMs;
-    private long arrivedMs;
-    private long countsFromMs;
-    private final double[] hoursAt;
-    private double hoursOnAddedWays;
-    private final double[] nightDraw;
+    private final Draws draws;
+    private final Acquaintance acquaintance;
     private final double[] weights;
-    private int nightDrawnFor = NONE;
 
     /**
      * An animal at midnight before day 1, nowhere yet.
@@ -86,13 +72,11 @@ public final class Ape {
         this.worth = worth;
         this.company = company;
         this.account = new Account(-needs.missingJ());
-        this.placeChance = chance.stream(animal.name(), Purpose.PLACE);
-        this.wayChance = chance.stream(animal.name(), Purpose.WAY);
         int resources = foraging.places();
         this.foraging = foraging;
+        this.draws = new Draws(chance, animal.name(), resources);
+        this.acquaintance = new Acquaintance(resources);
         this.barredUntilMs = new long[resources];
-        this.hoursAt = new double[resources];
-        this.nightDraw = new double[resources];
         this.weights = new double[resources];
     }
 
@@ -271,7 +255,7 @@ public final class Ape {
      */
     public void arrive(int newPlace, int newStart) {
         if (newPlace != place) {
-            arrivedMs = needs.atMs();
+            acquaintance.arrive(needs.atMs());
             foraging.memory().leave();
         }
         place = newPlace;
@@ -286,10 +270,8 @@ public final class Ape {
      * @param off true for the way off the ground
      */
     public void setOut(int passage, boolean off) {
-        hoursAt[place] += hoursHere();
-        arrivedMs = needs.atMs();
         Passages passages = outlook.passages();
-        hoursOnAddedWays += passages.ms(passage, off) * passages.addedShare(passage, off) / HOUR_MS;
+        acquaintance.leave(place, needs.atMs(), passages.ms(passage, off), passages.addedShare(passage, off));
         company.see(number, passages.end(passage, off));
     }
 
@@ -318,21 +300,17 @@ public final class Ape {
 
     /** When it came to the place where it is, or left the one where it was last [ms]. */
     long arrivedMs() {
-        return arrivedMs;
+        return acquaintance.arrivedMs();
+    }
+
+    /** How well it knows places. */
+    Acquaintance acquaintance() {
+        return acquaintance;
     }
 
     /** How long it has been at a place since the days count, all visits together [h]. */
     double hoursAt(int resource) {
-        return hoursAt[resource] + (resource == place ? hoursHere() : 0);
-    }
-
-    private double hoursHere() {
-        return (needs.atMs() - Math.max(arrivedMs, countsFromMs)) / HOUR_MS;
-    }
-
-    /** How long it has lived beside places since the days count [ms]. */
-    long livedMs(long nowMs) {
-        return Math.max(0, nowMs - countsFromMs);
+        return acquaintance.hoursAt(resource) + (resource == place ? acquaintance.hoursHere(needs.atMs()) : 0);
     }
 
     /**
@@ -342,26 +320,12 @@ public final class Ape {
      */
     public void count(long nowMs) {
         account.restart(-needs.missingJ(), nowMs);
-        Arrays.fill(hoursAt, 0);
-        hoursOnAddedWays = 0;
-        countsFromMs = nowMs;
+        acquaintance.restart(nowMs);
     }
 
-    /** How long it has moved over added supports so far [h]. */
-    double hoursOnAddedWays() {
-        return hoursOnAddedWays;
-    }
-
-    /** What draws it to a place for the night, the same all day. */
-    double drawnForNight(int day, int resource, Sites sites) {
-        if (nightDrawnFor != day) {
-            nightDrawnFor = day;
-            long decision = ((day + 1L) << DECISIONS_PER_DAY_BITS) - 1;
-            for (int r = 0; r < nightDraw.length; r++) {
-                nightDraw[r] = placeChance.gumbel(decision, sites.key(r));
-            }
-        }
-        return nightDraw[resource];
+    /** The chance in its decisions. */
+    Draws draws() {
+        return draws;
     }
 
     /**
@@ -371,9 +335,7 @@ public final class Ape {
      * @return number of the decision, for the streams of chance
      */
     public long nextDecision(int day) {
-        long first = (long) day << DECISIONS_PER_DAY_BITS;
-        decisions = Math.max(decisions + 1, first);
-        return decisions;
+        return draws.nextDecision(day);
     }
 
     /**
@@ -382,7 +344,7 @@ public final class Ape {
      * @return number of the decision, for the streams of chance
      */
     public long lastDecision() {
-        return decisions;
+        return draws.lastDecision();
     }
 
     /**
@@ -394,7 +356,7 @@ public final class Ape {
      * @return true for the way off the ground
      */
     public boolean goesOffGround(int passage, long decision, long nowMs) {
-        return wayChance.uniform(decision) < outlook.offGroundShare(passage, nowMs, worth.strangeness(this, nowMs));
+        return draws.ofWay(decision) < outlook.offGroundShare(passage, nowMs, worth.strangeness(this, nowMs));
     }
 
     /**
@@ -452,15 +414,6 @@ public final class Ape {
     private void spendEvenly(long nowMs, double perMs) {
         needs.spendEvenly(perMs);
         account.spendEvenly(nowMs, perMs);
-    }
-
-    double drawnTo(long decision, long placeKey) {
-        return placeChance.gumbel(decision, placeKey);
-    }
-
-    /** No less than {@link #drawnTo}, and found faster. */
-    double drawnAtMost(long decision, long placeKey) {
-        return placeChance.gumbelAtMost(decision, placeKey);
     }
 
     void takeNest(int resource) {

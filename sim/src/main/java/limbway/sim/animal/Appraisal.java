@@ -269,12 +269,12 @@ public final class Appraisal {
     /** Whether a draw might lift a place above the best so far, told without the draw's two logarithms. */
     private boolean mayExceed(Ape ape, long decision, long key, double worth, double bestWorth) {
         double noise = settings.choice().noise();
-        return bestWorth == NOTHING || noise <= 0 || worth + noise * ape.drawnAtMost(decision, key) > bestWorth;
+        return bestWorth == NOTHING || noise <= 0 || worth + noise * ape.draws().atMostTo(decision, key) > bestWorth;
     }
 
     private double drawn(Ape ape, long decision, long key) {
         double noise = settings.choice().noise();
-        return noise > 0 ? noise * ape.drawnTo(decision, key) : 0;
+        return noise > 0 ? noise * ape.draws().to(decision, key) : 0;
     }
 
     /**

@@ -99,7 +99,7 @@ public final class Nights {
                 double worth = ape.worth().sleep(ape, r, end, nowMs)
                         - ape.outlook().toll(passage(ape, start, r), nowMs, strangeness)
                         + (ape.nest() == r ? choice.persistence() : 0)
-                        + choice.noise() * ape.drawnForNight(day, r, sites);
+                        + choice.noise() * ape.draws().forNight(day, r, sites);
                 if (worth > bestWorth) {
                     bestWorth = worth;
                     best = r;

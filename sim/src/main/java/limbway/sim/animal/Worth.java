@@ -103,7 +103,12 @@ public final class Worth {
         }
         double sum = ape.company().worth(ape.number(), start, character, worth, scales);
         if (growsFamiliar) {
-            sum -= worth.familiarity() * (1 - familiar(added[resource], ape.hoursAt(resource), ape.livedMs(nowMs)));
+            sum -= worth.familiarity()
+                    * (1
+                            - familiar(
+                                    added[resource],
+                                    ape.hoursAt(resource),
+                                    ape.acquaintance().livedMs(nowMs)));
         }
         return sum;
     }
@@ -137,7 +142,11 @@ public final class Worth {
         return comfort(resource, start, nowMs)
                 - (growsFamiliar
                         ? worth.familiarity()
-                                * (1 - familiar(added[resource], ape.hoursAt(resource), ape.livedMs(nowMs)))
+                                * (1
+                                        - familiar(
+                                                added[resource],
+                                                ape.hoursAt(resource),
+                                                ape.acquaintance().livedMs(nowMs)))
                         : 0);
     }
 
@@ -171,7 +180,12 @@ public final class Worth {
     double strangeness(Ape ape, long nowMs) {
         return worth.strangeness() == 0 || scales.newAtStart() >= 1
                 ? 0
-                : worth.strangeness() * (1 - familiar(true, ape.hoursOnAddedWays(), ape.livedMs(nowMs)));
+                : worth.strangeness()
+                        * (1
+                                - familiar(
+                                        true,
+                                        ape.acquaintance().hoursOnAddedWays(),
+                                        ape.acquaintance().livedMs(nowMs)));
     }
 
     private double familiar(boolean isAdded, double hoursThere, long livedMs) {
