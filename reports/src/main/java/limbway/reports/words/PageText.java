@@ -67,7 +67,8 @@ public final class PageText {
                     + "edge, a view. How much each counts is an assumption; docs/validation.md says which patterns seen in real "
                     + "apes these were fitted to. So every layout was lived in once more under the same chance with all of "
                     + "them at nothing. What stands on both sides rests on needs and energy; what differs rests on "
-                    + "assumptions. All charts and other tables of this page are with the worth of places.";
+                    + "assumptions; the command screen tells which of them move the answer of this scenario. All charts and other "
+                    + "tables of this page are with the worth of places.";
 
     /** Where worth was switched off. */
     public static final String WORTH_OFF =
