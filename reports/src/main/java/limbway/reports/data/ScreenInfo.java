@@ -59,6 +59,7 @@ public record ScreenInfo(
         root.put("seed", settings.seed());
         root.put("replications", settings.replications());
         root.put("days", settings.days());
+        root.put("warm_up_days", settings.warmUpDays());
         root.put("date", settings.date().toString());
         root.put("wanted_trajectories", trajectories);
         root.put("threshold_m", thresholdM);

@@ -137,13 +137,14 @@ public final class ScreenPage {
                 + report.evaluations() + " points the group lives through "
                 + report.info().settings().replications() + " repetitions of "
                 + report.info().settings().days()
-                + " days, always under the same chance. The method is that of Morris 1991, doi "
+                + " days after " + report.info().settings().warmUpDays()
+                + " days of warm-up, always under the same chance. The method is that of Morris 1991, doi "
                 + "10.1080/00401706.1991.10484804, with " + Trajectory.LEVELS
                 + " levels; the mean absolute effect is from Campolongo, Cariboni and Saltelli 2007, doi "
                 + "10.1016/j.envsoft.2006.10.004."
                 + (report.redrawn() > 0
                         ? " " + report.redrawn()
-                                + " walks were drawn anew because they led through values that cannot be " + "combined."
+                                + " walks were drawn anew because they led through values that cannot be combined."
                         : ""));
     }
 
@@ -167,6 +168,9 @@ public final class ScreenPage {
                                 List.of(
                                         "days in each",
                                         Integer.toString(info.settings().days())),
+                                List.of(
+                                        "days of warm-up before",
+                                        Integer.toString(info.settings().warmUpDays())),
                                 List.of("date of day 1", info.settings().date().toString()),
                                 List.of("Limbway", info.limbwayVersion()),
                                 List.of("Java", info.javaVersion()))));

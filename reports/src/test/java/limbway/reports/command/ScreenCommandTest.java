@@ -49,6 +49,7 @@ class ScreenCommandTest {
         assertEquals(0, answer.code(), answer.err());
         JsonNode root = new ObjectMapper().readTree(Files.readString(json));
         assertEquals(2, root.get("trajectories").asInt());
+        assertEquals(3, root.get("warm_up_days").asInt());
         assertEquals(2 * (FACTORS + 1), root.get("evaluations").asInt());
         assertEquals(64, root.get("sha256").asText().length());
         assertTrue(root.get("against").isNull());
