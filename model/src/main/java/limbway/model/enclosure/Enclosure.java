@@ -66,6 +66,26 @@ public record Enclosure(
     }
 
     /**
+     * The same enclosure with other platforms.
+     *
+     * @param others platforms to use instead
+     * @return a copy
+     */
+    public Enclosure withPlatforms(List<Platform> others) {
+        return new Enclosure(site, ground, supports, others, crowns, panels, bounds, shading, resources);
+    }
+
+    /**
+     * The same enclosure with other places to go to.
+     *
+     * @param others resources to use instead
+     * @return a copy
+     */
+    public Enclosure withResources(List<Resource> others) {
+        return new Enclosure(site, ground, supports, platforms, crowns, panels, bounds, shading, others);
+    }
+
+    /**
      * The same enclosure with other panels.
      *
      * @param others panels to use instead

@@ -19,10 +19,10 @@ import org.jfree.data.category.DefaultCategoryDataset;
 
 import limbway.reports.measure.Activity;
 import limbway.reports.measure.Budget;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Draws what the animals do hour by hour, a bar for each hour from morning down to evening. */
 public final class ActivityChart {

@@ -10,7 +10,7 @@ import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
-import limbway.reports.measure.Interval;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Horizontal bars of one quantity with their intervals, each labelled with its value. */
 final class Bars {

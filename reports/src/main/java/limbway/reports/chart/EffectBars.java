@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Movers;
 import limbway.reports.words.Decimals;
 import limbway.sim.experiment.screening.Effect;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Draws the assumptions that move an answer most. */
 public final class EffectBars {

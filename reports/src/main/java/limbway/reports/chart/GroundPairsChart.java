@@ -3,11 +3,11 @@ package limbway.reports.chart;
 import java.util.ArrayList;
 import java.util.List;
 
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.PairTotal;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Draws between which places the ground is used. */
 public final class GroundPairsChart {

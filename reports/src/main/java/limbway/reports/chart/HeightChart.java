@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 import limbway.reports.measure.HeightBand;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Draws how waking time is spread over heights. */
 public final class HeightChart {

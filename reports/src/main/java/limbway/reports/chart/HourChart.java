@@ -17,10 +17,10 @@ import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 import limbway.reports.measure.Aspect;
 import limbway.reports.measure.HourOfDay;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Draws travel through the day: the share off the ground above, the metres below. */
 public final class HourChart {

@@ -11,11 +11,11 @@ import org.jfree.chart.renderer.category.StatisticalLineAndShapeRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 import limbway.reports.measure.Aspect;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGroundShare;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Draws shares of travel off the ground as three marked points with their intervals. */
 public final class ShareChart {

@@ -10,13 +10,13 @@ import limbway.reports.measure.Activity;
 import limbway.reports.measure.Aspect;
 import limbway.reports.measure.Budget;
 import limbway.reports.measure.ElevatedTime;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.LayoutDifference;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGround;
 import limbway.reports.measure.OffGroundShare;
 import limbway.reports.measure.Visibility;
 import limbway.reports.page.Report;
+import limbway.sim.experiment.statistics.Interval;
 
 /** The machine-readable answer of a run. */
 final class RunAnswer {

@@ -4,12 +4,12 @@ import java.io.PrintWriter;
 
 import limbway.reports.measure.Aspect;
 import limbway.reports.measure.ElevatedTime;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.page.HungerText;
 import limbway.reports.page.Report;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** The answer of a run on the command line. */
 final class RunLines {

@@ -5,8 +5,8 @@ import java.util.Map;
 
 import limbway.reports.measure.Activity;
 import limbway.reports.measure.Budget;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
+import limbway.sim.experiment.statistics.Interval;
 
 /** How the animals divide their day. */
 final class ActivityTable {

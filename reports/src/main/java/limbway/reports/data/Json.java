@@ -9,7 +9,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 
-import limbway.reports.measure.Interval;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Writes JSON with line feeds and two spaces, keys in the order they were put. */
 public final class Json {

@@ -11,12 +11,12 @@ import limbway.reports.measure.AnimalEnergy;
 import limbway.reports.measure.Aspect;
 import limbway.reports.measure.HeightBand;
 import limbway.reports.measure.HourOfDay;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.OffGroundShare;
 import limbway.reports.measure.PairUse;
 import limbway.reports.measure.Waiting;
 import limbway.reports.words.ReasonText;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Motive;
 
 /** What was computed: every measure with its interval, and where the ground is used. */

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.Visibility;
+import limbway.sim.experiment.statistics.Interval;
 
 /** How much visitors see of the animals. */
 final class VisibilityTable {

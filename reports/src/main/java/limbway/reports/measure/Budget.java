@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Stay;
 import limbway.sim.journal.Trip;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import limbway.model.parameter.Parameter;
 import limbway.model.parameter.Standing;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 
 /**

@@ -12,6 +12,7 @@ import limbway.model.explain.GroundReasons;
 import limbway.model.graph.RouteGraph;
 import limbway.model.route.Search;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Motive;
 import limbway.sim.journal.Trip;

@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import limbway.model.graph.RouteGraph;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 
 /**

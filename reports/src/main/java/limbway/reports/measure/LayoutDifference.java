@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 
 /** How much the share of travel off the ground differs between two layouts that were lived in under the same chance. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import limbway.sim.experiment.screening.Effect;
 import limbway.sim.experiment.screening.Screened;
 import limbway.sim.experiment.screening.Trajectory;
+import limbway.sim.experiment.statistics.Interval;
 
 /**
  * Which assumptions move an answer.

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Trip;
 

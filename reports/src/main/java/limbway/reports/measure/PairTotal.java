@@ -8,6 +8,7 @@ import java.util.Map;
 
 import limbway.model.graph.RouteGraph;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Trip;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import limbway.model.body.Body;
 import limbway.model.explain.GroundReason;
 import limbway.model.route.Search;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Motive;
 
 /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 
 /** What assumptions are screened for: a share of one layout, or the difference of that share between two. */

@@ -12,6 +12,7 @@ import limbway.model.body.Body;
 import limbway.model.study.Animal;
 import limbway.model.study.Viewpoint;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 
 /**
  * How much of the time in which visitors are there the animals can be seen, asleep or awake. The unit of repetition is a

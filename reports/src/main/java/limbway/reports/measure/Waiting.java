@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 
 import limbway.model.study.Animal;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Displacement;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Stay;

@@ -7,13 +7,13 @@ import limbway.reports.chart.Picture;
 import limbway.reports.chart.ShareChart;
 import limbway.reports.measure.Aspect;
 import limbway.reports.measure.ElevatedTime;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.PairUse;
 import limbway.reports.measure.Stretch;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 import limbway.reports.words.ReasonText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** The answer in a sentence, the drawing, and the main figure. */
 final class AnswerSection {

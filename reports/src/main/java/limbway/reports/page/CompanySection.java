@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 
 import limbway.reports.chart.DataTable;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Waiting;
 import limbway.reports.words.IntervalText;
 import limbway.reports.words.PageText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Who waits for whom, and who gives way. */
 final class CompanySection {

@@ -13,7 +13,6 @@ import limbway.model.route.Search;
 import limbway.reports.chart.DataTable;
 import limbway.reports.chart.ShareChart;
 import limbway.reports.measure.Aspect;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.LayoutChange;
 import limbway.reports.measure.LayoutDifference;
 import limbway.reports.measure.Measures;
@@ -21,6 +20,7 @@ import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 import limbway.reports.words.PageText;
 import limbway.reports.words.ReasonText;
+import limbway.sim.experiment.statistics.Interval;
 
 /** How the other layouts of the scenario compare, and what makes the difference. */
 final class LayoutSection {

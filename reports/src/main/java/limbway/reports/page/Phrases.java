@@ -3,9 +3,9 @@ package limbway.reports.page;
 import java.util.List;
 import java.util.Optional;
 
-import limbway.reports.measure.Interval;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Motive;
 
 /** Measures as words of a sentence or cell. */

@@ -5,13 +5,13 @@ import java.util.List;
 
 import limbway.model.parameter.Parameter;
 import limbway.reports.chart.DataTable;
-import limbway.reports.measure.Interval;
 import limbway.reports.measure.Movers;
 import limbway.reports.measure.ScreenedAnswer;
 import limbway.reports.words.Decimals;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 import limbway.sim.experiment.screening.Effect;
+import limbway.sim.experiment.statistics.Interval;
 
 /** What a screening found, in words for the terminal and the page. */
 public final class ScreenText {

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 import limbway.reports.Pole;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Motive;
 import limbway.sim.journal.Stay;

@@ -10,6 +10,7 @@ import limbway.model.graph.RouteGraph;
 import limbway.model.route.Search;
 import limbway.reports.Pole;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Motive;

@@ -17,6 +17,7 @@ import limbway.sim.experiment.screening.Effect;
 import limbway.sim.experiment.screening.Factor;
 import limbway.sim.experiment.screening.Screened;
 import limbway.sim.experiment.screening.Screening;
+import limbway.sim.experiment.statistics.Interval;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -11,6 +11,7 @@ import limbway.model.energy.EnergyByPart;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
 import limbway.reports.Pole;
+import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.journal.Journal;
 import limbway.sim.journal.Motive;

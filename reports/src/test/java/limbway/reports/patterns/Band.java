@@ -1,6 +1,6 @@
 package limbway.reports.patterns;
 
-import limbway.reports.measure.Interval;
+import limbway.sim.experiment.statistics.Interval;
 
 /**
  * What counts as met.

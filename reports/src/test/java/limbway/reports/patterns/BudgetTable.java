@@ -3,7 +3,7 @@ package limbway.reports.patterns;
 import java.util.List;
 import java.util.function.Predicate;
 
-import limbway.reports.measure.Interval;
+import limbway.sim.experiment.statistics.Interval;
 
 /** How waking time divides, beside the spread between the sites that were published. */
 final class BudgetTable {

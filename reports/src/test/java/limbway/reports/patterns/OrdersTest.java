@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 
 import org.junit.jupiter.api.Test;
 
-import limbway.reports.measure.Interval;
+import limbway.sim.experiment.statistics.Interval;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

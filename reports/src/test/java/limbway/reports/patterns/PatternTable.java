@@ -3,7 +3,7 @@ package limbway.reports.patterns;
 import java.util.List;
 import java.util.Optional;
 
-import limbway.reports.measure.Interval;
+import limbway.sim.experiment.statistics.Interval;
 
 /** Computes patterns and writes them as tables. */
 final class PatternTable {

@@ -15,6 +15,7 @@ import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
 import limbway.model.energy.Elasticities;
+import limbway.model.geometry.HangingLine;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
@@ -192,7 +193,7 @@ final class Builder {
         if (sagM.isEmpty()) {
             return Optional.empty();
         }
-        Polyline axis = Shapes.rope(a, b, sagM.getAsDouble());
+        Polyline axis = HangingLine.between(a, b, sagM.getAsDouble());
         return hangsIntoGround(span, axis)
                 ? Optional.empty()
                 : Optional.of(new Built.Member(

@@ -13,9 +13,6 @@ import limbway.scenarios.entry.SupportEntry.Upright;
 /** Lines and outlines of what is declared by a few measures. */
 final class Shapes {
 
-    /** Pieces of a rope are about so long [m]. */
-    private static final double ROPE_PIECE_M = 0.5;
-
     private Shapes() {}
 
     /** The axis of a pole or trunk: its height is measured upright, the lean moves the top sideways. */
@@ -26,28 +23,6 @@ final class Shapes {
         Point top = foot.plus(
                 new Point(sidewaysM * StrictMath.sin(bearing), sidewaysM * StrictMath.cos(bearing), pole.heightM()));
         return Polyline.straight(foot, top);
-    }
-
-    /**
-     * A rope that hangs as a parabola.
-     *
-     * <p>The sag is measured upright at the middle, below the straight line between the ends. Without sag the rope is
-     * straight. The pieces are equal in plan and even in number, so that the middle is a point of the line.
-     */
-    static Polyline rope(Point from, Point to, double sagM) {
-        if (sagM == 0) {
-            return Polyline.straight(from, to);
-        }
-        int pieces = 2 * (int) Math.max(1, Math.ceil(from.distanceM(to) / (2 * ROPE_PIECE_M)));
-        List<Point> points = new ArrayList<>();
-        points.add(from);
-        for (int i = 1; i < pieces; i++) {
-            double t = (double) i / pieces;
-            Point straight = from.plus(to.minus(from).times(t));
-            points.add(straight.atHeight(straight.zM() - 4 * sagM * t * (1 - t)));
-        }
-        points.add(to);
-        return new Polyline(points);
     }
 
     /** The outline of a deck round its middle. */

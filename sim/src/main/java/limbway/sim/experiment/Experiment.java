@@ -97,7 +97,7 @@ public final class Experiment {
 
     private boolean replicate(int index, Journal[] journals) {
         if (!stop.get()) {
-            Chance chance = new Chance(settings.seed(), index + 1);
+            Chance chance = new Chance(settings.seed(), settings.firstReplication() + index);
             new Replication(plan, chance, audit).run(stop::get).ifPresent(journal -> journals[index] = journal);
         }
         return journals[index] != null;

@@ -19,4 +19,14 @@ public record Outcome(Habitat habitat, RunSettings settings, List<Journal> journ
     public Outcome {
         journals = List.copyOf(journals);
     }
+
+    /**
+     * One of the replications alone.
+     *
+     * @param index place among the journals, from 0
+     * @return an outcome with one journal
+     */
+    public Outcome only(int index) {
+        return new Outcome(habitat, settings, List.of(journals.get(index)), true);
+    }
 }

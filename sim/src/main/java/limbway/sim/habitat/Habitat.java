@@ -58,18 +58,48 @@ public final class Habitat {
             Optional<Climate> climate,
             EnergySettings energy,
             ChoiceSharpness sharpness) {
+        this(layout, animals, climate, energy, sharpness, compile(layout, animals));
+    }
+
+    private Habitat(
+            Variant layout,
+            List<Animal> animals,
+            Optional<Climate> climate,
+            EnergySettings energy,
+            ChoiceSharpness sharpness,
+            RouteGraph graph) {
         this.layout = layout;
         this.animals = List.copyOf(animals);
         this.climate = climate;
         this.energy = energy;
         this.sharpness = sharpness;
+        this.graph = graph;
         this.doorHours = new DoorHours(layout.enclosure().bounds().doors());
-        List<Body> bodies = animals.stream().map(Animal::body).distinct().toList();
-        this.graph = RouteGraph.compile(layout.enclosure(), GraphSettings.forBodies(bodies));
         this.keepersHours = new KeepersHours(layout.keeping(), graph.resources());
-        for (Body body : bodies) {
+        for (Body body : bodiesOf(animals)) {
             routes.put(body, new Routes(graph, MoveCosts.of(graph, body, energy), sharpness));
         }
+    }
+
+    private static RouteGraph compile(Variant layout, List<Animal> animals) {
+        return RouteGraph.compile(layout.enclosure(), GraphSettings.forBodies(bodiesOf(animals)));
+    }
+
+    private static List<Body> bodiesOf(List<Animal> animals) {
+        return animals.stream().map(Animal::body).distinct().toList();
+    }
+
+    /**
+     * The same layout with moves at other prices: what leads where does not depend on them, so nothing is compiled anew.
+     *
+     * @param otherEnergy multipliers of the energy model
+     * @param otherSharpness how strictly the cheaper way is taken
+     * @return a habitat equal to one that was compiled with these; this one where nothing differs
+     */
+    public Habitat priced(EnergySettings otherEnergy, ChoiceSharpness otherSharpness) {
+        return energy.equals(otherEnergy) && sharpness.equals(otherSharpness)
+                ? this
+                : new Habitat(layout, animals, climate, otherEnergy, otherSharpness, graph);
     }
 
     /**
@@ -115,6 +145,15 @@ public final class Habitat {
      */
     public EnergySettings energy() {
         return energy;
+    }
+
+    /**
+     * How strictly the cheaper way is taken.
+     *
+     * @return the sharpness of the choice
+     */
+    public ChoiceSharpness sharpness() {
+        return sharpness;
     }
 
     /**

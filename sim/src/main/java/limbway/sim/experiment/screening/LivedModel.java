@@ -21,7 +21,7 @@ import limbway.sim.habitat.Habitat;
 /**
  * Layouts that are lived in under changing assumptions, and always under the same chance.
  *
- * <p>A layout is made ready anew only when what its moves cost has changed.
+ * <p>A layout is compiled once, and its moves are priced anew only when what they cost has changed.
  */
 public final class LivedModel implements ScreenedModel {
 
@@ -30,8 +30,8 @@ public final class LivedModel implements ScreenedModel {
     private final Assumptions base;
     private final RunSettings settings;
     private final Function<List<Outcome>, double[]> measure;
-    private Assumptions ready;
-    private List<Habitat> habitats = List.of();
+    private List<Habitat> compiled = List.of();
+    private List<Habitat> priced = List.of();
 
     /**
      * Sets a model up.
@@ -51,8 +51,7 @@ public final class LivedModel implements ScreenedModel {
         this.study = study;
         this.layouts = List.copyOf(layouts);
         this.base = base;
-        this.settings = new RunSettings(
-                settings.seed(), settings.replications(), settings.days(), settings.date(), 1, settings.warmUpDays());
+        this.settings = settings.onThreads(1);
         this.measure = measure;
     }
 
@@ -94,16 +93,20 @@ public final class LivedModel implements ScreenedModel {
     }
 
     private List<Habitat> habitats(Assumptions wanted) {
-        if (ready == null
-                || !ready.energy().equals(wanted.energy())
-                || !ready.sharpness().equals(wanted.sharpness())) {
-            habitats = layouts.stream()
+        if (compiled.isEmpty()) {
+            compiled = layouts.stream()
                     .map(layout ->
-                            new Habitat(layout, study.animals(), study.climate(), wanted.energy(), wanted.sharpness()))
+                            new Habitat(layout, study.animals(), study.climate(), base.energy(), base.sharpness()))
                     .toList();
-            ready = wanted;
         }
-        return habitats;
+        if (priced.isEmpty()
+                || !priced.get(0).energy().equals(wanted.energy())
+                || !priced.get(0).sharpness().equals(wanted.sharpness())) {
+            priced = compiled.stream()
+                    .map(habitat -> habitat.priced(wanted.energy(), wanted.sharpness()))
+                    .toList();
+        }
+        return priced;
     }
 
     private static Progress stoppedBy(BooleanSupplier stop) {

@@ -1,4 +1,4 @@
-package limbway.reports.measure;
+package limbway.sim.experiment.statistics;
 
 import java.util.List;
 import java.util.Optional;
