@@ -11,7 +11,9 @@ public enum Purpose {
     /** From which of its values an assumption sets out when assumptions are screened. */
     SCREENING_START("screening start"),
     /** When its turn comes to change. */
-    SCREENING_TURN("screening turn");
+    SCREENING_TURN("screening turn"),
+    /** Which repetitions are drawn again to find how sure a median or a ratio is. */
+    RESAMPLING("resampling");
 
     private final long key;
 
