@@ -18,8 +18,8 @@ record WaitingLine(double arrivalsPerMin, double servicesPerMin) {
 
     private static final int CUSTOMERS = 200;
 
-    static final WaitingLine SLOW = new WaitingLine(0.05, 1.0 / 12);
-    static final WaitingLine FAST = new WaitingLine(0.05, 0.10);
+    static final WaitingLine SLOW = new WaitingLine(0.05, 0.10);
+    static final WaitingLine FAST = new WaitingLine(0.05, 0.125);
 
     /** The textbook's mean wait [min]. */
     double meanWaitMin() {
