@@ -11,7 +11,11 @@ public enum Purpose {
     /** From which of its values an assumption sets out when assumptions are screened. */
     SCREENING_START("screening start"),
     /** When its turn comes to change. */
-    SCREENING_TURN("screening turn");
+    SCREENING_TURN("screening turn"),
+    /** Into which part of its range a value falls in each point of a Latin hypercube. */
+    STRATUM("stratum"),
+    /** Where in that part it lies. */
+    STRATUM_POINT("stratum point");
 
     private final long key;
 
