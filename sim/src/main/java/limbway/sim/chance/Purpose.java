@@ -13,7 +13,11 @@ public enum Purpose {
     /** When its turn comes to change. */
     SCREENING_TURN("screening turn"),
     /** Which repetitions are drawn again to find how sure a median or a ratio is. */
-    RESAMPLING("resampling");
+    RESAMPLING("resampling"),
+    /** Into which part of its range a value falls in each point of a Latin hypercube. */
+    STRATUM("stratum"),
+    /** Where in that part it lies. */
+    STRATUM_POINT("stratum point");
 
     private final long key;
 

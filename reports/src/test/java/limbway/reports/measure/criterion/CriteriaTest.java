@@ -1,23 +1,43 @@
 package limbway.reports.measure.criterion;
 
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+import limbway.model.enclosure.Barrier;
+import limbway.model.enclosure.BarrierKind;
+import limbway.model.enclosure.Bounds;
 import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.OpenHours;
 import limbway.model.enclosure.Platform;
+import limbway.model.enclosure.Site;
+import limbway.model.energy.EnergySettings;
 import limbway.model.geometry.Outline;
+import limbway.model.geometry.Point;
+import limbway.model.light.Irradiance;
+import limbway.model.route.ChoiceSharpness;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
 import limbway.model.shade.ShadeAudit;
 import limbway.model.shade.ShadeCalendar;
 import limbway.model.shade.ShadeRule;
+import limbway.model.shade.ShadeSettings;
 import limbway.model.study.Animal;
+import limbway.model.study.Climate;
+import limbway.model.study.Keeping;
+import limbway.model.study.Variant;
+import limbway.model.study.Viewpoint;
+import limbway.model.weather.Conditions;
+import limbway.model.weather.Weather;
 import limbway.reports.Pole;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.habitat.Habitat;
@@ -240,7 +260,7 @@ class CriteriaTest {
         ShadeCalendar calendar = ShadeCalendar.of(decks.site(), 2026, 60);
         var year = ShadeAudit.of(
                         decks,
-                        limbway.model.shade.ShadeSettings.standard(),
+                        ShadeSettings.standard(),
                         ShadeRule.standard(),
                         calendar,
                         List.of("low", "mid", "high"),
@@ -254,5 +274,61 @@ class CriteriaTest {
             days.add(alone);
         }
         assertTrue(days.stream().anyMatch(minutes -> minutes > 0));
+    }
+
+    /** Air of 45 °C from 12 to 14 o'clock, of 20 °C else; no wind, no sun. */
+    private static final Weather HOT_NOON = new Weather() {
+        @Override
+        public Conditions at(Site site, Instant moment) {
+            int hour = moment.atZone(ZoneOffset.UTC).getHour();
+            return new Conditions(hour >= 12 && hour < 14 ? 45 : 20, 0, Irradiance.NIGHT);
+        }
+
+        @Override
+        public String origin() {
+            return "invented";
+        }
+    };
+
+    /** One of two animals stays through both hot hours, the other through the second alone. */
+    @Test
+    void hoursInHeat() {
+        Habitat hot = new Habitat(
+                Pole.layout("hot"),
+                habitat.animals(),
+                Optional.of(new Climate(HOT_NOON, 0)),
+                EnergySettings.standard(),
+                ChoiceSharpness.GROUP.standard());
+        List<Stay> stays =
+                List.of(stay(hot, 0, 0, 24 * 60, Pole.FOOD, false), stay(hot, 1, 13 * 60, 24 * 60, Pole.WATER, false));
+        assertEquals(
+                1.5,
+                value("hours_in_heat", Pole.outcome(hot, 1, journal(List.of(), stays, List.of())))
+                        .orElseThrow(),
+                1e-12);
+    }
+
+    /** Behind a wall of one metre the water is hidden from a terrace; the top of the pole is not. */
+    @Test
+    void shareSeen() {
+        Enclosure old = Pole.layout("x").enclosure();
+        Barrier wall = new Barrier("wall", BarrierKind.WALL, Outline.rectangle(8.5, 4, 8.7, 6), 0, 1);
+        Viewpoint terrace = new Viewpoint(
+                "terrace", new Point(9.5, 5, 1.6), new OpenHours(LocalTime.of(10, 0), LocalTime.of(14, 0)));
+        Habitat shown = Pole.habitat(
+                new Variant(
+                        "shown",
+                        "",
+                        old.withBounds(new Bounds(List.of(wall), List.of(), List.of())),
+                        new Keeping(Pole.layout("x").feedings(), List.of(), List.of(), List.of(), List.of(terrace)),
+                        Set.of()),
+                habitat.animals());
+        List<Stay> stays =
+                List.of(stay(shown, 0, 0, 24 * 60, Pole.WATER, false), stay(shown, 1, 0, 24 * 60, Pole.FOOD, false));
+        assertEquals(
+                0.5,
+                value("visible_share", Pole.outcome(shown, 1, journal(List.of(), stays, List.of())))
+                        .orElseThrow(),
+                1e-12);
     }
 }
