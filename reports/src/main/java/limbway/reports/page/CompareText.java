@@ -167,7 +167,7 @@ public final class CompareText {
                 + compared.layouts().get(d.b()) + " in the " + criterion.words() + ": plus or minus "
                 + amount(criterion, d.paired().halfWidth()) + ", and "
                 + amount(criterion, d.targetHalfWidth()) + " were asked for. That would take about "
-                + Figures.decimals(d.replicationsNeeded(), 0) + " repetitions (--replications).";
+                + Figures.decimals((double) d.replicationsNeeded(), 0) + " repetitions (--replications).";
     }
 
     private static String points(double share) {
