@@ -18,6 +18,7 @@ import limbway.model.explain.flip.PriceTurn;
 import limbway.model.explain.flip.Spot;
 import limbway.model.explain.flip.Thinned;
 import limbway.model.explain.flip.Tightened;
+import limbway.model.parameter.Parameter;
 
 /** Says what would turn a trip off the ground, and on which assumed costs the answer hangs. */
 public final class FlipText {
@@ -26,6 +27,8 @@ public final class FlipText {
     public static final String MEANING =
             "Each was tried by compiling the changed layout: the way off the ground was then the cheapest, so that at least "
                     + "half of such trips stay off the ground. In the second line it is written as a change of a variant.";
+
+    private static final String OVER_WALKING = " over walking";
 
     private FlipText() {}
 
@@ -145,21 +148,25 @@ public final class FlipText {
                     + " the ground would be the cheapest if " + assumed(turn));
         }
         if (plausible.isEmpty()) {
-            String farthest = turns.isEmpty() ? "" : "; it would take that " + assumed(turns.get(0));
+            String farthest = turns.isEmpty() ? "" : "; it would turn only if " + assumed(turns.get(0));
             sentences.add("no single assumed cost within its range turns this answer" + farthest);
         }
         return sentences;
     }
 
+    /** A condition such as: clambering cost 1.6 instead of 2 times walking. */
     private static String assumed(PriceTurn turn) {
-        return turn.parameter().meaning() + " were " + Figures.plain(turn.turnsAt()) + " instead of "
-                + Figures.plain(turn.parameter().value())
-                + (turn.parameter().unit().equals("1")
-                        ? ""
-                        : " " + turn.parameter().unit()) + " ("
-                + turn.parameter().name() + ", range "
-                + Figures.plain(turn.parameter().low()) + " to "
-                + Figures.plain(turn.parameter().high()) + ")";
+        Parameter parameter = turn.parameter();
+        String then = Figures.plain(turn.turnsAt()) + " instead of " + Figures.plain(parameter.value());
+        String name = parameter.name() + ", range " + Figures.plain(parameter.low()) + " to "
+                + Figures.plain(parameter.high());
+        int over = parameter.meaning().indexOf(OVER_WALKING);
+        if (over > 0) {
+            return parameter.meaning().substring(0, over) + " cost " + then + " times walking (" + name + ")";
+        }
+        String unit = parameter.unit().equals("1") ? "" : " " + parameter.unit();
+        return parameter.name() + " were " + then + unit + " (" + parameter.meaning() + "; range "
+                + Figures.plain(parameter.low()) + " to " + Figures.plain(parameter.high()) + ")";
     }
 
     private static String energy(int milliJ) {

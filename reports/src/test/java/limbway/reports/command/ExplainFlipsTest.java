@@ -57,7 +57,7 @@ class ExplainFlipsTest {
             int end = text.indexOf("- name:", start);
             String block = text.substring(start, end < 0 ? text.length() : end).strip();
             changes = block.startsWith("[")
-                    ? "- " + block.substring(1, block.lastIndexOf(']'))
+                    ? "- " + block.substring(1, block.lastIndexOf(']')).replace("}, {", "}\n      - {")
                     : block.lines().map(String::strip).collect(Collectors.joining("\n      "));
         }
         String more = "  - name: " + PASTED + "\n    changes:\n      " + changes + "\n      - " + line + "\n";
@@ -142,6 +142,49 @@ class ExplainFlipsTest {
         assertTrue(kinds.containsAll(List.of("gap", "link", "place")), kinds.toString());
         // 2.58 m between the axes, less both radii, less what a juvenile reaches: 2.5 - 1.1
         assertEquals(1.4, flips.get(0).get("amount").asDouble(), 0.0101);
+    }
+
+    /** A rope tied too high at one end; in the variant level, but slack. */
+    @Test
+    void anEndTiedLowerAndARopePulledTighterArePastedToo() throws IOException {
+        Path scenario = Files.writeString(folder.resolve("detour.yaml"), """
+                title: A rope tied too high
+                site: {latitude: 1.5, longitude: 110.5, time-zone: Asia/Kuching}
+                ground: {outline: [[0, 0], [40, 0], [40, 20], [0, 20]], surface: grass}
+                supports:
+                  - {pole: west, at: [14, 10], height: 8, diameter: 0.08, material: timber}
+                  - {pole: east, at: [26, 10], height: 8, diameter: 0.08, material: timber}
+                  - {rope: high, from: west at 2, to: east at 6, diameter: 0.05}
+                resources:
+                  - {food: tray, on: east at 2, portions: 2 at once}
+                  - {nest: bed, on: west at 2}
+                animals:
+                  - {name: Sari, body: adult female}
+                keepers:
+                  - {feed: tray, at: "09:00", energy-kj: 4500}
+                variants:
+                  - name: slack
+                    changes: [{move: high, from: west at 3, to: east at 3}, {alter: high, sag: 24 %}]
+                """);
+        JsonNode tied = flipOf("retie", assertPasted(scenario, "", "adult female", "bed", "tray"));
+        assertShort(scenario, "", withLess(tied.get("line").asText(), tied, 6));
+        JsonNode pulled = flipOf("tighten", assertPasted(scenario, "slack", "adult female", "bed", "tray"));
+        assertShort(scenario, "slack", withLess(pulled.get("line").asText(), pulled, 24));
+    }
+
+    private static JsonNode flipOf(String kind, JsonNode flips) {
+        for (JsonNode flip : flips) {
+            if (flip.get("kind").asText().equals(kind)) {
+                return flip;
+            }
+        }
+        throw new AssertionError("no " + kind + " in " + flips);
+    }
+
+    private void assertShort(Path scenario, String variant, String less) throws IOException {
+        JsonNode then =
+                explain(pasted(scenario, variant, less), PASTED, "adult female", "bed", "tray", "--flips", "off");
+        assertTrue(then.get("ground_temptation_mj").asLong() > 0, less + " turns it, too");
     }
 
     @Test

@@ -84,7 +84,7 @@ public final class Flips {
         if (kinds.contains(FlipKind.GAP)) {
             gap();
         }
-        if (kinds.contains(FlipKind.THINNER) && hasTooThick()) {
+        if (kinds.contains(FlipKind.THINNER) && !(reason instanceof GroundReason.NothingToHold) && hasTooThick()) {
             found(FlipKind.THINNER, new ThinSearch(trial).find().stream().toList());
         }
         if (kinds.contains(FlipKind.LINK)) {

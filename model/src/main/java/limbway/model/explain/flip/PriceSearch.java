@@ -55,7 +55,8 @@ final class PriceSearch {
             return Optional.empty();
         }
         boolean multiplier = parameter.name().endsWith(MULTIPLIER);
-        double low = multiplier ? value / FARTHEST_FACTOR : Math.max(parameter.low(), value / FARTHEST_FACTOR);
+        // nothing costs less than walking the same distance on the ground
+        double low = multiplier ? Math.min(value, 1) : Math.max(parameter.low(), value / FARTHEST_FACTOR);
         double high = multiplier ? value * FARTHEST_FACTOR : parameter.high();
         Optional<Double> down = towards(parameter, low);
         Optional<Double> up = towards(parameter, high);
