@@ -1,10 +1,12 @@
 package limbway.reports.command;
 
 import java.io.PrintWriter;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 
@@ -17,15 +19,21 @@ import picocli.CommandLine.Spec;
 import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Door;
+import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Resource;
 import limbway.model.explain.GroundReason;
 import limbway.model.explain.GroundReasons;
 import limbway.model.explain.PairWays;
+import limbway.model.explain.flip.FlipAnswer;
+import limbway.model.explain.flip.Flips;
+import limbway.model.explain.flip.TripQuestion;
+import limbway.model.graph.GraphSettings;
 import limbway.model.graph.RouteGraph;
 import limbway.model.route.Routes;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
 import limbway.reports.data.Json;
+import limbway.reports.measure.SafeBuilding;
 import limbway.reports.words.Cautions;
 import limbway.reports.words.Figures;
 import limbway.reports.words.MendText;
@@ -39,6 +47,9 @@ import limbway.sim.habitat.Habitat;
             "Says which way an animal takes from one place to another, and why.",
             "Both ways, over the ground and off it, are told with what they cost, part by part, with what is missing "
                     + "where there is no way off the ground, and with what to try.",
+            "Where the ground is used, the smallest single changes are looked for that turn the trip off the ground: one more "
+                    + "rope, a place put higher or elsewhere, a shorter gap, a thinner support, a rope tied otherwise. Each is "
+                    + "tried by compiling the changed layout, and printed as a line to put under changes.",
             ""
         },
         synopsisHeading = "Use: ",
@@ -49,6 +60,7 @@ import limbway.sim.habitat.Habitat;
         footer = {
             "  limbway explain yard.yaml --body \"adult female\" --from nest-1 --to hatch",
             "  limbway explain yard.yaml --body juvenile --from tray --to hatch --json why.json",
+            "  limbway explain cage.yaml --body juvenile --from nest-1 --to hatch --at 19:30",
             "",
             "Exit code: 0 done; 2 the input is wrong; 3 it could not be done.",
             "",
@@ -81,6 +93,23 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--to", required = true, paramLabel = "PLACE", description = "Where it goes: another of them.")
     private String to;
 
+    @Option(
+            names = "--at",
+            paramLabel = "HH:MM",
+            converter = TimeOfDay.class,
+            description = "With doors as they are at that time; without it with all doors open that ever are.")
+    private LocalTime at;
+
+    @Option(
+            names = "--flips",
+            paramLabel = "on|off",
+            converter = OnOff.Reader.class,
+            defaultValue = "on",
+            description =
+                    "Whether to look for the smallest changes that turn the trip off the ground, and for assumed costs "
+                            + "on which the answer hangs; takes some seconds in large layouts. Default: on.")
+    private OnOff flips;
+
     @Spec
     private CommandSpec spec;
 
@@ -88,7 +117,7 @@ final class ExplainCommand implements Callable<Integer> {
     public Integer call() throws Refusal, NotDone {
         Question question = Question.of(options);
         Habitat habitat = question.habitat();
-        Routes routes = habitat.routes(body(habitat));
+        Routes routes = routes(habitat);
         int fromNumber = resource(habitat.graph(), from);
         int toNumber = resource(habitat.graph(), to);
         if (fromNumber == toNumber) {
@@ -101,6 +130,7 @@ final class ExplainCommand implements Callable<Integer> {
         root.put("body", body);
         root.put("from", from);
         root.put("to", to);
+        root.put("at", at == null ? null : at.toString());
         if (search instanceof Search.Reached ways) {
             GroundReason reason =
                     new GroundReasons(question.layout().enclosure(), routes).of(fromNumber, toNumber, ways);
@@ -108,6 +138,9 @@ final class ExplainCommand implements Callable<Integer> {
             print(ways, sentence, habitat.graph(), MendText.of(reason, routes.body()));
             answer(root, ways, sentence);
             root.put("mend", MendText.of(reason, routes.body()));
+            if (flips == OnOff.ON) {
+                findFlips(root, habitat, routes, reason);
+            }
         } else {
             String why = ((Search.Unreachable) search).why();
             spec.commandLine().getOut().println(why);
@@ -117,6 +150,34 @@ final class ExplainCommand implements Callable<Integer> {
             OutFolder.write(options.json, Json.text(root));
         }
         return ExitCode.DONE;
+    }
+
+    private void findFlips(Map<String, Object> root, Habitat habitat, Routes routes, GroundReason reason) {
+        Enclosure enclosure = habitat.layout().enclosure();
+        TripQuestion question = new TripQuestion(
+                enclosure,
+                GraphSettings.forBodies(habitat.bodies()),
+                routes.body(),
+                habitat.energy(),
+                habitat.sharpness(),
+                at == null ? OptionalInt.empty() : OptionalInt.of(at.toSecondOfDay()),
+                from,
+                to);
+        FlipAnswer answer =
+                Flips.find(question, habitat.graph(), reason, new SafeBuilding(enclosure, habitat.bodies()));
+        FlipAnswers.lines(answer, reason, enclosure).forEach(spec.commandLine().getOut()::println);
+        if (root.get("cheapest_offground_mj") != null) {
+            FlipAnswers.firmness(answer).forEach(spec.commandLine().getOut()::println);
+        }
+        FlipAnswers.put(root, answer, reason, enclosure);
+    }
+
+    /** The ways of the body, at the time that was asked about. */
+    private Routes routes(Habitat habitat) throws Refusal {
+        Routes open = habitat.routes(body(habitat));
+        return at == null
+                ? open
+                : new Routes(habitat.graph(), open.costs().at(at.toSecondOfDay()), habitat.sharpness());
     }
 
     private Body body(Habitat habitat) throws Refusal {

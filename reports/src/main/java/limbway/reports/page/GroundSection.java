@@ -11,9 +11,13 @@ import limbway.reports.chart.GroundPairsChart;
 import limbway.reports.chart.TwoWaysChart;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.PairUse;
+import limbway.reports.measure.SmallestFlip;
+import limbway.reports.words.ChangeLine;
 import limbway.reports.words.Figures;
+import limbway.reports.words.FlipText;
 import limbway.reports.words.PageText;
 import limbway.reports.words.ReasonText;
+import limbway.sim.habitat.Habitat;
 
 /** Where the ground is used, and why. */
 final class GroundSection {
@@ -34,6 +38,7 @@ final class GroundSection {
             return;
         }
         html.paragraph("What uses the ground most, and what to try:").list(Remedies.of(measures, MOST_REMEDIES));
+        flip(html, measures);
         html.figure(GroundPairsChart.of(measures));
         html.paragraph(PageText.GROUND);
         List<List<String>> rows = rows(measures);
@@ -47,6 +52,20 @@ final class GroundSection {
             html.paragraph((rows.size() - shown) + " rows with fewer metres are left out here.");
         }
         html.figure(TwoWaysChart.of(measures));
+    }
+
+    /** What would turn the trips that use the ground most. */
+    private static void flip(Html html, Measures measures) {
+        Habitat habitat = measures.outcome().habitat();
+        PairUse worst = measures.groundUse().get(0);
+        SmallestFlip.of(habitat, worst).ifPresent(flip -> html.paragraph("To turn the trips of "
+                        + Figures.one(worst.body().name()) + " from "
+                        + worst.from() + " to " + worst.to() + " off the ground, one change is enough: "
+                        + FlipText.of(flip) + ". It was tried by compiling the changed layout; as a change of a "
+                        + "variant it reads:")
+                .element(
+                        "pre",
+                        "- " + ChangeLine.of(flip.change(), habitat.layout().enclosure())));
     }
 
     private static List<List<String>> rows(Measures measures) {

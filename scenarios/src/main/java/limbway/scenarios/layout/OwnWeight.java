@@ -4,22 +4,14 @@ import java.util.Optional;
 
 import limbway.model.energy.Elasticities;
 import limbway.model.energy.Elasticity;
+import limbway.model.strength.StandingHeight;
 import limbway.scenarios.entry.SupportEntry.Upright;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 import limbway.scenarios.problem.Wording;
 
-/**
- * Whether a pole stands under its own weight: the critical height of a column that is fixed at its foot is
- * {@code h = (7.8373 E I / (rho g A))^(1/3)}.
- *
- * @source Greenhill 1881, from memory
- * @validity uniform upright columns in a rigid footing; tapered ones stand higher and are not checked
- */
+/** Whether a pole stands under its own weight; tapered ones stand higher than {@link StandingHeight} says and are not checked. */
 final class OwnWeight {
-
-    private static final double GREENHILL = 7.8373;
-    private static final double GRAVITY_M_PER_S2 = 9.80665;
 
     private OwnWeight() {}
 
@@ -43,9 +35,6 @@ final class OwnWeight {
 
     /** The height at which a round column begins to bend over [m]. */
     static double criticalHeightM(double diameterM, Elasticity elasticity) {
-        double filled = 1 - elasticity.innerShare() * elasticity.innerShare();
-        double areaM2 = Math.PI * diameterM * diameterM / 4 * filled;
-        double weightNPerM = elasticity.densityKgPerM3() * GRAVITY_M_PER_S2 * areaM2;
-        return StrictMath.cbrt(GREENHILL * elasticity.bendingNM2(diameterM) / weightNPerM);
+        return StandingHeight.criticalM(diameterM, elasticity);
     }
 }
