@@ -23,6 +23,7 @@ import limbway.reports.words.Cautions;
             ExplainCommand.class,
             ShadeCommand.class,
             ScreenCommand.class,
+            SweepCommand.class,
             GraphCommand.class
         },
         synopsisHeading = "Use: ",
