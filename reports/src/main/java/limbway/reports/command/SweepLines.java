@@ -9,6 +9,7 @@ import limbway.reports.measure.criterion.DesignCriterion;
 import limbway.reports.measure.sweep.MainEffect;
 import limbway.reports.measure.sweep.Swept;
 import limbway.reports.measure.sweep.SweptCase;
+import limbway.reports.measure.sweep.SweptFactor;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 import limbway.sim.experiment.statistics.Interval;
@@ -53,6 +54,14 @@ final class SweepLines {
         if (ranked.size() > 1) {
             SweptCase next = ranked.get(1);
             add("  Next: " + words(next) + ": " + text(swept.value(next, criterion)) + ". " + sure(best, next));
+            List<String> assumed = swept.factors().stream()
+                    .filter(SweptFactor::isAssumed)
+                    .map(SweptFactor::name)
+                    .toList();
+            if (!assumed.isEmpty()) {
+                add("  Nobody can choose " + String.join(", ", assumed)
+                        + ": where points differ in nothing else, this is their mean.");
+            }
             add("  The best of many looks better than it is: live through it again with another seed.");
         }
     }
@@ -91,9 +100,14 @@ final class SweepLines {
     private String words(SweptCase one) {
         List<String> words = new ArrayList<>();
         for (int f = 0; f < swept.factors().size(); f++) {
-            words.add(swept.factors().get(f).name() + " = " + one.values().get(f));
+            if (!one.values().get(f).equals(Swept.ALL)) {
+                words.add(swept.factors().get(f).name() + " = " + one.values().get(f));
+            }
         }
-        return String.join(", ", words) + (swept.layouts().size() > 1 ? ", in " + one.layout() : "");
+        if (swept.layouts().size() > 1) {
+            words.add("in " + one.layout());
+        }
+        return words.isEmpty() ? "as it stands" : String.join(", ", words);
     }
 
     private String figure(double value) {

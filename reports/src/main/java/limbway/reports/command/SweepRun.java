@@ -84,7 +84,7 @@ final class SweepRun {
         }
         line.end();
         List<SweptFactor> factors = sweep.plan().factors().stream()
-                .map(factor -> new SweptFactor(factor.name(), factor.isRange(), factor.levels()))
+                .map(factor -> new SweptFactor(factor.name(), factor.isRange(), factor.isAssumed(), factor.levels()))
                 .toList();
         return Optional.of(new Swept(factors, layouts, criteria, cases));
     }

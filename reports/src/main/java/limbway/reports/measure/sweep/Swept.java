@@ -2,7 +2,9 @@ package limbway.reports.measure.sweep;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import limbway.reports.measure.criterion.DesignCriterion;
@@ -20,6 +22,9 @@ import limbway.sim.experiment.statistics.Interval;
 public record Swept(
         List<SweptFactor> factors, List<String> layouts, List<DesignCriterion> criteria, List<SweptCase> cases) {
 
+    /** Stands for all values of an assumed number. */
+    public static final String ALL = "mean over all";
+
     /** Keeps copies of the lists. */
     public Swept {
         factors = List.copyOf(factors);
@@ -29,7 +34,8 @@ public record Swept(
     }
 
     /**
-     * The cases by one criterion.
+     * What can be chosen, by one criterion: points that differ in nothing but assumed numbers are taken together, because
+     * nobody can choose those.
      *
      * @param criterion one of {@link #criteria()} that has a better and a worse
      * @return cases with a value, the best mean first; of equal ones the earlier point
@@ -37,11 +43,21 @@ public record Swept(
     public List<SweptCase> ranked(DesignCriterion criterion) {
         int number = criteria.indexOf(criterion);
         int sign = criterion.wish() == Wish.LESS ? 1 : -1;
-        return cases.stream()
-                .filter(one -> one.of(number).isPresent())
-                .sorted(Comparator.comparingDouble(
-                        one -> sign * one.of(number).map(Interval::mean).orElseThrow()))
-                .toList();
+        Map<List<String>, List<SweptCase>> alike = new LinkedHashMap<>();
+        for (SweptCase one : cases) {
+            List<String> chosen = new ArrayList<>(List.of(one.layout()));
+            for (int f = 0; f < factors.size(); f++) {
+                chosen.add(factors.get(f).isAssumed() ? ALL : one.values().get(f));
+            }
+            alike.computeIfAbsent(chosen, key -> new ArrayList<>()).add(one);
+        }
+        List<SweptCase> ranked = new ArrayList<>();
+        alike.forEach((chosen, group) ->
+                ranked.add(group.size() == 1 ? group.get(0) : SweptCase.mean(group, chosen.subList(1, chosen.size()))));
+        ranked.removeIf(one -> one.of(number).isEmpty());
+        ranked.sort(Comparator.comparingDouble(
+                one -> sign * one.of(number).map(Interval::mean).orElseThrow()));
+        return ranked;
     }
 
     /**
@@ -57,7 +73,7 @@ public record Swept(
             effects.add(MainEffect.of(factors.get(f), f, cases, number));
         }
         if (layouts.size() > 1) {
-            effects.add(MainEffect.of(new SweptFactor(SweptFactor.LAYOUT, false, layouts), -1, cases, number));
+            effects.add(MainEffect.of(new SweptFactor(SweptFactor.LAYOUT, false, false, layouts), -1, cases, number));
         }
         return effects;
     }

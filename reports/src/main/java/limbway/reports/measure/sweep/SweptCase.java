@@ -33,6 +33,28 @@ public final class SweptCase {
     }
 
     /**
+     * The mean over points that differ in what nobody can choose.
+     *
+     * @param cases one case or more, in the same layout
+     * @param values value of each factor, those that nobody can choose in words
+     * @return a case with the number of the first; where any has no value, there is none
+     */
+    static SweptCase mean(List<SweptCase> cases, List<String> values) {
+        SweptCase first = cases.get(0);
+        double[][] sums = new double[first.replications()][];
+        for (int r = 0; r < sums.length; r++) {
+            sums[r] = new double[first.byReplication[r].length];
+            for (int c = 0; c < sums[r].length; c++) {
+                for (SweptCase one : cases) {
+                    sums[r][c] += one.byReplication[r][c];
+                }
+                sums[r][c] /= cases.size();
+            }
+        }
+        return new SweptCase(first.point, first.layout, values, first.positions, sums);
+    }
+
+    /**
      * Number of the point.
      *
      * @return 1 or more
