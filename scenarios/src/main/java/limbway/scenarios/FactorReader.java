@@ -61,20 +61,17 @@ final class FactorReader {
             return Optional.empty();
         }
         Optional<SweepFactor.Target> target;
-        String name;
         if (way.get().equals("assume")) {
             fields.refuse(List.of("key", "in"), "beside assume");
             ScalarNode parameter = fields.placedWords("assume", "the name of a parameter");
-            name = parameter.text();
             target = assumed(fields, parameter);
         } else {
             fields.require("key", "sag");
             ScalarNode of = fields.placedWords("of", "the name of an entry");
             ScalarNode key = fields.placedWords("key", "a key of that entry");
-            name = of.text() + "." + key.text();
             target = fields.build(() -> of).flatMap(sound -> find(fields, sound, key));
         }
-        Optional<SweepFactor> factor = target.flatMap(found -> factor(fields, name, found, isFull));
+        Optional<SweepFactor> factor = target.flatMap(found -> factor(fields, found, isFull));
         return fields.build(() -> factor).flatMap(sound -> sound);
     }
 
@@ -89,7 +86,7 @@ final class FactorReader {
                     .mend(problems.didYouMean(name.text(), known, "take a name of the table of parameters")));
             return Optional.empty();
         }
-        return Optional.of(new SweepFactor.Target(List.of(), name));
+        return Optional.of(new SweepFactor.Target(name.text(), List.of(), name));
     }
 
     private Optional<SweepFactor.Target> find(Fields fields, ScalarNode of, ScalarNode key) {
@@ -122,6 +119,7 @@ final class FactorReader {
         }
         String list = in;
         return Optional.of(new SweepFactor.Target(
+                (lists.size() > 1 ? list + "." : "") + of.text() + "." + key.text(),
                 having.stream()
                         .filter(entry -> entry.list().equals(list))
                         .map(entry -> entry.entry().place())
@@ -129,7 +127,7 @@ final class FactorReader {
                 key));
     }
 
-    private Optional<SweepFactor> factor(Fields fields, String name, SweepFactor.Target target, boolean isFull) {
+    private Optional<SweepFactor> factor(Fields fields, SweepFactor.Target target, boolean isFull) {
         Optional<String> way =
                 fields.oneWay(List.of("values", "from"), "what values it takes", "values with a list, or from and to");
         if (way.isEmpty()) {
@@ -137,8 +135,7 @@ final class FactorReader {
         }
         if (way.get().equals("values")) {
             fields.refuse(List.of("to", "steps"), "beside values");
-            return listed(fields, fields.find("values").orElseThrow())
-                    .map(list -> SweepFactor.listed(name, target, list));
+            return listed(fields, fields.find("values").orElseThrow()).map(list -> SweepFactor.listed(target, list));
         }
         fields.require("to", "...");
         int steps = fields.count(Quantity.STEPS, 0);
@@ -149,8 +146,8 @@ final class FactorReader {
         }
         return range(fields)
                 .map(range -> isFull
-                        ? SweepFactor.steps(name, target, range, Math.max(LEAST_VALUES, steps))
-                        : SweepFactor.range(name, target, range));
+                        ? SweepFactor.steps(target, range, Math.max(LEAST_VALUES, steps))
+                        : SweepFactor.range(target, range));
     }
 
     private Optional<List<Node>> listed(Fields fields, Node node) {

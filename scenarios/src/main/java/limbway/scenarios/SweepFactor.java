@@ -38,49 +38,54 @@ public final class SweepFactor {
         }
     }
 
-    /** Where the values go: the places of the entries, or none for the assumed numbers; and the key. */
-    record Target(List<Place> entries, ScalarNode key) {
+    /**
+     * Where the values go.
+     *
+     * @param name what messages and tables call it
+     * @param entries places of the entries; none for the assumed numbers
+     * @param key the key, or the name of the parameter
+     */
+    record Target(String name, List<Place> entries, ScalarNode key) {
 
         Target {
             entries = List.copyOf(entries);
         }
     }
 
-    private final String name;
     private final Target target;
     private final List<Node> values;
     private final Optional<Range> range;
 
-    private SweepFactor(String name, Target target, List<Node> values, Optional<Range> range) {
-        this.name = name;
+    private SweepFactor(Target target, List<Node> values, Optional<Range> range) {
         this.target = target;
         this.values = List.copyOf(values);
         this.range = range;
     }
 
-    static SweepFactor listed(String name, Target target, List<Node> values) {
-        return new SweepFactor(name, target, values, Optional.empty());
+    static SweepFactor listed(Target target, List<Node> values) {
+        return new SweepFactor(target, values, Optional.empty());
     }
 
-    static SweepFactor range(String name, Target target, Range range) {
-        return new SweepFactor(name, target, List.of(), Optional.of(range));
+    static SweepFactor range(Target target, Range range) {
+        return new SweepFactor(target, List.of(), Optional.of(range));
     }
 
-    static SweepFactor steps(String name, Target target, Range range, int steps) {
+    static SweepFactor steps(Target target, Range range, int steps) {
         List<Node> values = new ArrayList<>();
         for (int i = 0; i < steps; i++) {
             values.add(range.at((double) i / (steps - 1)));
         }
-        return listed(name, target, values);
+        return listed(target, values);
     }
 
     /**
      * What is varied.
      *
-     * @return name of the entry, a point and its key, or the name of a parameter; unique within a sweep
+     * @return name of the entry, a point and its key, before them the list where several have such an entry; or the name of a
+     *     parameter; unique within a sweep
      */
     public String name() {
-        return name;
+        return target.name();
     }
 
     /**

@@ -2,6 +2,7 @@ package limbway.scenarios;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
@@ -110,6 +111,23 @@ class SweepTest {
                 "{need.tiring=100.0, worth.cover=0.03}",
                 at(sweep, points.get(0), DRAWN).assumed().toString());
         assertTrue(points.get(points.size() - 1).words().contains("mast-2.at = [16, 7]"));
+    }
+
+    /** Where a place is and when it is fed are both called at. */
+    @Test
+    void listsTellEntriesOfOneNameApart() {
+        Sweep sweep = sweep("""
+                sweep:
+                  vary:
+                    - {of: hatch, key: at, in: keepers, values: [08:00, 09:00]}
+                    - {of: hatch, key: at, in: resources, values: [[28, 10, 0], [27, 10, 0]]}
+                """);
+        assertEquals(
+                List.of("keepers.hatch.at", "resources.hatch.at"),
+                sweep.plan().factors().stream().map(SweepFactor::name).toList());
+        Study last = at(sweep, sweep.plan().combinations().get(3), DRAWN);
+        assertEquals(LocalTime.of(9, 0), last.base().feedings().get(0).at());
+        assertEquals(27, last.base().enclosure().resources().get(0).at().xM());
     }
 
     @Test

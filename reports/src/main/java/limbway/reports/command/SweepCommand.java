@@ -127,8 +127,9 @@ final class SweepCommand implements Callable<Integer> {
                 System.getProperty("java.version"),
                 question.read().notes());
         Path folder = out == null ? null : OutFolder.prepare(out);
+        List<String> names = criteria.all().stream().map(DesignCriterion::name).toList();
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr());
-                FileNotebook kept = folder == null ? null : FileNotebook.open(notebook(folder), info.question())) {
+                FileNotebook kept = folder == null ? null : FileNotebook.open(notebook(folder), info.question(names))) {
             StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
             SweepRun run = new SweepRun(
                     sweep,

@@ -41,9 +41,10 @@ public record SweepInfo(
     /**
      * The same question always has the same line, and another question another; more replications are no other question.
      *
+     * @param criteria names of what is measured, in the order of the values
      * @return one line
      */
-    public String question() {
+    public String question(List<String> criteria) {
         return String.join(
                 " ",
                 "sweep",
@@ -53,7 +54,8 @@ public record SweepInfo(
                 "warm-up=" + settings.warmUpDays(),
                 "date=" + settings.date(),
                 "threshold=" + thresholdM,
-                "limbway=" + limbwayVersion);
+                "limbway=" + limbwayVersion,
+                String.join(",", criteria));
     }
 
     /**

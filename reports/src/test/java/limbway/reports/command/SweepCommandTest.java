@@ -267,13 +267,13 @@ class SweepCommandTest {
     void aVariantOnTheCommandLineIsLivedInAlone() throws IOException {
         Answer answer = sweep(scenario(FULL), "--replications", 1, "--variant", "joined");
         assertEquals(0, answer.code(), answer.err());
-        assertTrue(answer.out().contains("all combinations, in joined; each lived 1 times"), answer.out());
+        assertTrue(answer.out().contains("all combinations, in joined; each lived once"), answer.out());
         assertTrue(answer.out().contains("One repetition cannot tell them apart"), answer.out());
     }
 
     @Test
     void badInputIsToldBeforeAnythingIsLived() throws IOException {
-        Answer none = sweep(scenario(""));
+        Answer none = sweep(TinyScenario.write(folder));
         assertEquals(2, none.code());
         assertTrue(none.err().contains("says nothing to sweep"), none.err());
         Answer values = sweep(scenario(FULL.replace("east at 0.5", "east at 9")));
