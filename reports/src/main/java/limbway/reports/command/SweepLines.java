@@ -32,10 +32,11 @@ final class SweepLines {
     static List<String> of(SweepInfo info, Swept swept, DesignCriterion criterion) {
         SweepLines text = new SweepLines(swept, criterion);
         int points = swept.cases().size() / swept.layouts().size();
-        text.add(points + (info.isFull() ? " points, all combinations" : " points spread over all ranges") + ", in "
-                + String.join(", ", swept.layouts()) + "; each lived "
-                + info.settings().replications()
-                + " times for " + info.settings().days() + (info.settings().days() == 1 ? " day" : " days")
+        int times = info.settings().replications();
+        int days = info.settings().days();
+        String plan = info.isFull() ? " points, all combinations" : " points spread over all ranges";
+        text.add(points + plan + ", in " + String.join(", ", swept.layouts()) + "; each lived "
+                + (times == 1 ? "once" : times + " times") + " for " + days + (days == 1 ? " day" : " days")
                 + " under the same chance.");
         text.best();
         text.effects();

@@ -278,7 +278,7 @@ class SweepCommandTest {
         assertTrue(none.err().contains("says nothing to sweep"), none.err());
         Answer values = sweep(scenario(FULL.replace("east at 0.5", "east at 9")));
         assertEquals(2, values.code());
-        assertTrue(values.err().contains("tiny.yaml:24:"), values.err());
+        assertTrue(values.err().contains("tiny.yaml:26:62: place of food"), values.err());
         assertEquals("", values.out());
         Answer rank = sweep(scenario(FULL), "--rank", "visible_share");
         assertEquals(2, rank.code());
