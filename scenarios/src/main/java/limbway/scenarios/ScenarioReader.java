@@ -50,7 +50,7 @@ public final class ScenarioReader {
         return read(name, text.getBytes(StandardCharsets.UTF_8), folder, assumable, new Problems());
     }
 
-    private static Reading read(String name, byte[] bytes, Path folder, Assumable assumable, Problems problems) {
+    static Reading read(String name, byte[] bytes, Path folder, Assumable assumable, Problems problems) {
         Optional<Node> root = SourceText.decode(name, bytes, SourceText.MAX_BYTES, problems)
                 .flatMap(text -> YamlTree.parse(name, text, problems));
         return root.isEmpty()

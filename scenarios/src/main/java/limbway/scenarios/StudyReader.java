@@ -118,6 +118,7 @@ final class StudyReader {
         List<Variant> variants = fields.find("variants")
                 .map(node -> new VariantReader(reader, sheet, layout.enclosure(), problems).read(node))
                 .orElse(List.of());
+        fields.find("sweep").ifPresent(node -> new PlanReader(scenario.get(), assumable, problems).read(node));
         if (!problems.isEmpty()) {
             return refused();
         }

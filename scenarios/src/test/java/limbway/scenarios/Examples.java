@@ -25,12 +25,14 @@ final class Examples {
             "moat-and-cage.yaml",
             "shade-yard.yaml",
             "a-dozen-faults.yaml",
-            "visitors-yard.yaml");
+            "visitors-yard.yaml",
+            "sweep-yard.yaml");
 
     /** What the examples set by name; the model's own list is not known here. */
     static final Assumable ASSUMABLE = new Assumable(
             List.of(
                     parameter("worth.bedding", "what bedding adds", "1", 0.1, 0, 0.3),
+                    parameter("worth.ground-wariness", "what open ground takes", "1", 0.02, 0, 0.2),
                     parameter("worth.cover", "what cover adds", "1", 0.03, 0, 0.2),
                     parameter("need.tiring", "time in which an animal tires", "min", 240, 60, 600)),
             List.of(

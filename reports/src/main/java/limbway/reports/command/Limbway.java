@@ -24,6 +24,7 @@ import limbway.reports.words.Cautions;
             ShadeCommand.class,
             ScreenCommand.class,
             CompareCommand.class,
+            SweepCommand.class,
             GraphCommand.class
         },
         synopsisHeading = "Use: ",

@@ -97,6 +97,23 @@ public final class DataFolder {
                 tables);
     }
 
+    /**
+     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a sweep.
+     *
+     * @param folder where to write; made if it does not exist
+     * @param info how it was made
+     * @param tables what came out
+     * @throws IOException if a file cannot be written
+     */
+    public static void write(Path folder, SweepInfo info, List<CsvTable> tables) throws IOException {
+        tables(
+                folder,
+                "limbway-sweep",
+                info.title() + ", " + String.join(", ", info.layouts()),
+                "What was measured of a simulated group of apes at each point of a sweep through values of its scenario.",
+                tables);
+    }
+
     private static void tables(Path folder, String name, String title, String description, List<CsvTable> tables)
             throws IOException {
         Path data = Files.createDirectories(folder.resolve("data"));

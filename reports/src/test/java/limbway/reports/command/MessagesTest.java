@@ -147,6 +147,7 @@ class MessagesTest {
             {"explain", "--help"},
             {"shade", "--help"},
             {"screen", "--help"},
+            {"sweep", "--help"},
             {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);

@@ -27,7 +27,8 @@ public enum Form {
                     "visitors",
                     "situation",
                     "assume",
-                    "variants")),
+                    "variants",
+                    "sweep")),
     /** Where on Earth. */
     SITE(List.of("latitude", "longitude", "time-zone"), List.of("elevation", "horizon")),
     /** What can be walked on. */
@@ -146,6 +147,10 @@ public enum Form {
     VIEWPOINT(List.of("viewpoint", "at", "from", "to"), List.of()),
     /** Another layout. */
     VARIANT(List.of("name", "changes"), List.of("note")),
+    /** Values that are tried one after the other. */
+    SWEEP(List.of("vary"), List.of("plan", "points", "variants")),
+    /** One thing that a sweep varies. */
+    VARY(List.of(), List.of("of", "key", "in", "assume", "values", "from", "to", "steps")),
     /** A change: something stands elsewhere. */
     MOVE(
             List.of("move"),

@@ -133,6 +133,10 @@ public enum Quantity {
     BEDDING("bedding", "", 0, 1, 0, 1),
     /** Trees kept of a survey. */
     TALLEST("tallest", "", 1, 20000, 1, 20000),
+    /** Points of a sweep that are spread by chance. */
+    POINTS("points", "", 2, 1000, 2, 1000),
+    /** Values of a sweep at equal distances. */
+    STEPS("steps", "", 2, 50, 2, 50),
     /** Height of the lowest branches of a surveyed tree as a share of its height. */
     BASE_SHARE("crown-base-share", "", 0.05, 0.95, 0.05, 0.95),
     /** A coefficient of an allometry. */

@@ -53,10 +53,20 @@ public final class SheetChanges {
 
         /** A move by coordinates drops an earlier place on a support, and the other way round. */
         void merge(MappingNode changes) {
-            Set<String> replaced = new TreeSet<>();
-            changes.keys().forEach(key -> replaced.addAll(REPLACED.getOrDefault(key, Set.of())));
-            set(list.get(index).map(old -> old.without(replaced).with(changes)));
+            set(list.get(index).map(old -> merged(old, changes)));
         }
+    }
+
+    /** An entry with some keys written anew, without those that said the same in another way. */
+    static MappingNode merged(MappingNode old, MappingNode changes) {
+        Set<String> replaced = new TreeSet<>();
+        changes.keys().forEach(key -> replaced.addAll(REPLACED.getOrDefault(key, Set.of())));
+        return old.without(replaced).with(changes);
+    }
+
+    /** The keys that no longer hold once a key is written anew. */
+    static Set<String> replacedBy(String key) {
+        return REPLACED.getOrDefault(key, Set.of());
     }
 
     /** What keepers do with one place, or staff of one name. */
