@@ -78,6 +78,29 @@ public final class ShadeAudit {
         return new ShadeAudit(enclosure, settings, rule, calendar, platforms).run(threads, progress);
     }
 
+    /**
+     * Looks at a single day.
+     *
+     * @param enclosure what stands there; all its platforms are looked at
+     * @param rule what counts as shaded, and how many must be
+     * @param calendar the moments
+     * @param day 0 for the first of January
+     * @return minutes at which too few platforms lie in shade, the same as of that day in the whole year
+     */
+    public static int breachMinutes(Enclosure enclosure, ShadeRule rule, ShadeCalendar calendar, int day) {
+        List<Platform> platforms = enclosure.platforms();
+        BitSet[] found = new ShadeAudit(enclosure, ShadeSettings.standard(), rule, calendar, platforms).look(day);
+        int breaches = 0;
+        for (int slot = found[0].nextSetBit(0); slot >= 0; slot = found[0].nextSetBit(slot + 1)) {
+            int shaded = 0;
+            for (int p = 1; p < found.length; p++) {
+                shaded += found[p].get(slot) ? 1 : 0;
+            }
+            breaches += shaded < rule.atLeast() ? 1 : 0;
+        }
+        return breaches * calendar.stepMin();
+    }
+
     private Optional<ShadeYear> run(int threads, ShadeProgress progress) {
         ExecutorService workers = Executors.newFixedThreadPool(threads);
         try {

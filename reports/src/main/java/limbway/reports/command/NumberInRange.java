@@ -48,6 +48,24 @@ abstract class NumberInRange<T> implements ITypeConverter<T> {
         }
     }
 
+    /** How well something is to be known: a percentage, with or without its sign. */
+    static final class Precision extends NumberInRange<Double> {
+
+        Precision() {
+            super("a percentage from 0.1 to 50, such as 2");
+        }
+
+        @Override
+        public Double convert(String text) {
+            return super.convert(text.replaceFirst("\\s*%$", ""));
+        }
+
+        @Override
+        Double fitting(double number) {
+            return number >= 0.1 && number <= 50 ? number / 100 : null;
+        }
+    }
+
     /** A share of the sunlight: less than all. */
     static final class Beam extends NumberInRange<Double> {
 

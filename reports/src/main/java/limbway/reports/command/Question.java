@@ -25,16 +25,25 @@ import limbway.sim.habitat.Habitat;
 record Question(String fileName, Reading.Read read, Variant layout, Assumptions assumptions) {
 
     static Question of(CommonOptions options) throws Refusal {
+        return of(options.scenario, options.variant);
+    }
+
+    /** The layout as drawn. */
+    static Question of(ScenarioOptions options) throws Refusal {
+        return of(options.scenario, null);
+    }
+
+    private static Question of(Path scenario, String variant) throws Refusal {
         Assumptions standard = Assumptions.standard();
-        Reading reading = ScenarioReader.read(options.scenario, new Assumable(standard.parameters(), Situations.all()));
+        Reading reading = ScenarioReader.read(scenario, new Assumable(standard.parameters(), Situations.all()));
         if (reading instanceof Reading.Refused refused) {
             throw new Refusal(ProblemReport.text(refused.problems()));
         }
         Reading.Read read = (Reading.Read) reading;
         return new Question(
-                fileName(options.scenario),
+                fileName(scenario),
                 read,
-                layout(read.study(), options.variant),
+                layout(read.study(), variant),
                 assumed(standard, read.study()));
     }
 

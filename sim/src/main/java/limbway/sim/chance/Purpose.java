@@ -12,6 +12,8 @@ public enum Purpose {
     SCREENING_START("screening start"),
     /** When its turn comes to change. */
     SCREENING_TURN("screening turn"),
+    /** Which repetitions are drawn again to find how sure a median or a ratio is. */
+    RESAMPLING("resampling"),
     /** Into which part of its range a value falls in each point of a Latin hypercube. */
     STRATUM("stratum"),
     /** Where in that part it lies. */

@@ -1,0 +1,169 @@
+package limbway.reports.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+
+import limbway.model.study.Variant;
+import limbway.reports.data.CompareInfo;
+import limbway.reports.measure.Aspect;
+import limbway.reports.measure.criterion.Criteria;
+import limbway.reports.measure.criterion.DesignCriterion;
+import limbway.reports.page.CompareReport;
+import limbway.sim.animal.DaySettings;
+import limbway.sim.experiment.Assumptions;
+import limbway.sim.experiment.comparison.Compared;
+import limbway.sim.experiment.comparison.Comparison;
+import limbway.sim.experiment.comparison.Stopped;
+import limbway.sim.experiment.statistics.StoppingRule;
+import limbway.sim.experiment.trial.Criterion;
+import limbway.sim.experiment.trial.Notebook;
+import limbway.sim.experiment.trial.Trial;
+import limbway.sim.experiment.trial.Trials;
+import limbway.sim.habitat.Habitat;
+
+/** Lets the group live in the layouts until it is known how they differ, and then once more with needs and energy alone. */
+final class Comparing {
+
+    /** Between the name of a layout and what is left out. No layout is called so: names have no bars. */
+    private static final String ALONE = " | needs and energy alone";
+
+    private final Question question;
+    private final CompareOptions options;
+    private final StoppingRule rule;
+    private final List<Variant> layouts;
+    private final List<DesignCriterion> criteria;
+
+    private Comparing(
+            Question question,
+            CompareOptions options,
+            StoppingRule rule,
+            List<Variant> layouts,
+            List<DesignCriterion> criteria) {
+        this.question = question;
+        this.options = options;
+        this.rule = rule;
+        this.layouts = layouts;
+        this.criteria = criteria;
+    }
+
+    /** Looks at everything that is asked for before anything is lived. */
+    static Comparing of(Question question, CompareOptions options) throws Refusal {
+        List<DesignCriterion> criteria = new Criteria(options.thresholdM).all();
+        List<String> names = criteria.stream().map(DesignCriterion::name).toList();
+        for (String name : options.until) {
+            if (!names.contains(name)) {
+                throw Refusal.unknown("measure", name, names);
+            }
+        }
+        return new Comparing(
+                question,
+                options,
+                options.rule(),
+                ComparedLayouts.of(question.study(), options.variants),
+                criteria);
+    }
+
+    /** All that decides what is lived, for the notebook. */
+    String notebookQuestion() {
+        return info().question(criteria.stream().map(DesignCriterion::name).toList());
+    }
+
+    /** The report, or empty if it was interrupted before the first look. */
+    Optional<CompareReport> run(Notebook notebook, CompareProgressLine progress) throws Refusal {
+        try {
+            List<Habitat> habitats = new ArrayList<>();
+            for (Variant layout : layouts) {
+                habitats.add(question.habitat(layout));
+            }
+            progress.next("comparing " + layouts.size() + " layouts");
+            Assumptions assumptions = assumptions();
+            Optional<Compared> compared = comparison(List.copyOf(criteria), notebook)
+                    .of(trials(habitats, assumptions.day(), options.hasWorth() ? "" : ALONE), progress);
+            Optional<Compared> alone = Optional.empty();
+            if (compared.isPresent()
+                    && compared.get().stopped() != Stopped.INTERRUPTED
+                    && options.hasWorth()) {
+                progress.next("the same with needs and energy alone");
+                alone = comparison(shares(), notebook)
+                        .of(
+                                trials(habitats, assumptions.withoutWorth().day(), ALONE),
+                                compared.get().replications(),
+                                progress);
+            }
+            Optional<Compared> bare = alone.map(this::renamed);
+            return compared.map(found -> new CompareReport(info(), criteria, renamed(found), bare, List.of()));
+        } catch (IllegalArgumentException e) {
+            throw Refusal.of("a layout cannot be lived in", e.getMessage(), "", "see limbway check");
+        }
+    }
+
+    /** Whether nothing is missing in a report. */
+    boolean isWhole(CompareReport report) {
+        return report.compared().stopped() != Stopped.INTERRUPTED
+                && (report.alone().isPresent() || !options.hasWorth());
+    }
+
+    private Assumptions assumptions() {
+        return options.hasWorth()
+                ? question.assumptions()
+                : question.assumptions().withoutWorth();
+    }
+
+    private Comparison comparison(List<Criterion> measured, Notebook notebook) {
+        LinkedHashSet<String> required = new LinkedHashSet<>(options.until);
+        required.retainAll(measured.stream().map(Criterion::name).toList());
+        return new Comparison(
+                new Trials(measured, options.settings(), notebook),
+                rule,
+                required,
+                options.replications,
+                options.settings().seed());
+    }
+
+    /** Travel off the ground, by distance first. */
+    private List<Criterion> shares() {
+        List<Criterion> shares = new ArrayList<>();
+        for (Aspect aspect : Aspect.values()) {
+            criteria.stream()
+                    .filter(c -> c.name().equals("offground_" + aspect.word()))
+                    .forEach(shares::add);
+        }
+        return shares;
+    }
+
+    private List<Trial> trials(List<Habitat> habitats, DaySettings day, String suffix) {
+        return habitats.stream()
+                .map(habitat -> new Trial(habitat.layout().name() + suffix, () -> habitat, day))
+                .toList();
+    }
+
+    /** With the names of the layouts alone. */
+    private Compared renamed(Compared found) {
+        return new Compared(
+                layouts.stream().map(Variant::name).toList(),
+                found.criteria(),
+                found.required(),
+                found.sample(),
+                found.differences(),
+                found.stopped());
+    }
+
+    private CompareInfo info() {
+        return new CompareInfo(
+                question.fileName(),
+                question.study().title(),
+                question.read().sha256Hex(),
+                layouts.stream().map(Variant::name).toList(),
+                options.settings(),
+                rule,
+                List.copyOf(new LinkedHashSet<>(options.until)),
+                options.hasWorth(),
+                options.thresholdM,
+                Version.current(),
+                System.getProperty("java.version"),
+                UsedParameters.of(question, assumptions(), options.thresholdM),
+                question.read().notes());
+    }
+}
