@@ -58,11 +58,13 @@ public final class LivedWorlds implements WorldModel {
     public Lived live(Map<String, Double> values, int first, int count, BooleanSupplier stop) {
         try {
             Assumptions assumed = assumed(values);
+            // by what it is, not by its number: the same world of another question is found again
+            String key = Long.toHexString(Name.key(written(values)));
             double[][][] found = new double[layouts.size()][][];
             for (int i = 0; i < found.length; i++) {
                 WeighedLayout layout = layouts.get(i);
                 Trial trial = new Trial(
-                        "world " + Long.toHexString(Name.key(written(values))) + " " + layout.name(),
+                        "world " + key + " " + layout.name(),
                         () -> layout.habitat(values, assumed),
                         assumed.day());
                 Optional<double[][]> lived = trials.of(trial, first, count, stoppedBy(stop));
@@ -84,8 +86,9 @@ public final class LivedWorlds implements WorldModel {
         return withWorth ? assumed : assumed.withoutWorth();
     }
 
-    private static String written(Map<String, Double> values) {
-        StringBuilder text = new StringBuilder();
+    private String written(Map<String, Double> values) {
+        StringBuilder text = new StringBuilder(withWorth ? "" : "without worth;");
+        trials.criteria().forEach(criterion -> text.append(criterion.name()).append(';'));
         new TreeMap<>(values).forEach((name, value) -> text.append(name)
                 .append('=')
                 .append(Double.toHexString(value))
