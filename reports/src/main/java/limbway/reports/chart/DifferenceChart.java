@@ -51,7 +51,8 @@ public final class DifferenceChart {
                 "How the layouts differ, with 95 % intervals",
                 "Marks with lines to either side, one for each difference of two layouts; the line is its interval. To the right "
                         + "of the heavy upright line the layout named first has more. A filled mark: chance alone would "
-                        + "hardly make such a difference; a hollow one: it may. An arrow: the line goes on.",
+                        + "hardly make such a difference; a hollow one: it may. An arrow: the line goes on. No line: it is "
+                        + "shorter than its mark.",
                 Style.WIDTH_PX,
                 DifferencePanel.heightPx(panels),
                 (g, area) -> DifferencePanel.paint(g, panels),

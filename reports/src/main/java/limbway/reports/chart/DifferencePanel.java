@@ -36,7 +36,7 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
     private static final double MARK_ROW_PX = 15;
     private static final double LINE_PX = 15;
     private static final double BETWEEN_PX = 10;
-    private static final int LABEL_CHARACTERS = 40;
+    private static final int LABEL_CHARACTERS = 37;
     private static final int MOST_TICKS = 9;
     private static final double[] STEPS = {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000};
     private static final double ROOM = 1.06;
