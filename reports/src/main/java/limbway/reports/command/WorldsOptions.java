@@ -2,6 +2,7 @@ package limbway.reports.command;
 
 import picocli.CommandLine.Option;
 
+import limbway.sim.experiment.RunSettings;
 import limbway.sim.experiment.worlds.WorldSettings;
 
 /** How many plausible worlds layouts are compared in, and how closely. */
@@ -48,7 +49,7 @@ final class WorldsOptions {
     }
 
     /** The settings; refused if there are too few worlds to tell anything. */
-    WorldSettings settings(int seed, int threads) throws Refusal {
+    WorldSettings settings(RunSettings run) throws Refusal {
         if (worlds < WorldSettings.FEWEST) {
             throw Refusal.of(
                     "that is too few plausible worlds",
@@ -63,7 +64,7 @@ final class WorldsOptions {
                 turned,
                 TURN_REPLICATIONS,
                 totalPoints == null ? 0 : totalPoints,
-                seed,
-                threads);
+                run.seed(),
+                run.threads());
     }
 }
