@@ -93,11 +93,8 @@ public final class DifferenceChart {
                 }
             }
         }
-        List<String> key = alone.isPresent()
-                ? List.of("as it is", "with needs and energy alone")
-                : List.of();
-        return new DifferencePanel(
-                "S" + criteria.get(0).words().substring(1) + " [percentage points]", key, rows);
+        List<String> key = alone.isPresent() ? List.of("as it is", "with needs and energy alone") : List.of();
+        return new DifferencePanel("S" + criteria.get(0).words().substring(1) + " [percentage points]", key, rows);
     }
 
     private Optional<DifferencePanel.Row> row(int first, int second) {

@@ -45,8 +45,8 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
     private static final double MOST = 210;
 
     static int heightPx(List<DifferencePanel> panels) {
-        return (int)
-                Math.ceil(TOP_PX + panels.stream().mapToDouble(DifferencePanel::heightPx).sum());
+        return (int) Math.ceil(
+                TOP_PX + panels.stream().mapToDouble(DifferencePanel::heightPx).sum());
     }
 
     static void paint(Graphics2D g, List<DifferencePanel> panels) {

@@ -1,5 +1,6 @@
 package limbway.reports.chart;
 
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import limbway.reports.words.Figures;
+import limbway.reports.words.Unbroken;
 import limbway.sim.experiment.screening.Factor;
 import limbway.sim.experiment.worlds.InputEffect;
 import limbway.sim.experiment.worlds.PairFound;
@@ -29,7 +31,6 @@ public final class WorldsChart {
     private static final double BELOW_PX = 46;
     private static final double DOT_PX = 2.6;
     private static final double ROOM = 0.06;
-    private static final int LINE_CHARACTERS = 48;
     private static final int MOST_TICKS = 6;
 
     private final WorldsFound found;
@@ -118,7 +119,7 @@ public final class WorldsChart {
         Lettering letters = new Lettering(g);
         Factor input = effect.input();
         double y = box.getY() - 24;
-        for (String line : heading(effect)) {
+        for (String line : heading(g, effect)) {
             letters.from(line, box.getX(), y, Style.strongType(12), Style.INK);
             y += 15;
         }
@@ -192,19 +193,25 @@ public final class WorldsChart {
         g.draw(dot);
     }
 
-    /** What the input is, on at most two lines, and how much it explains. */
-    private static List<String> heading(InputEffect effect) {
-        String words = effect.input().parameter().meaning().split(";", 2)[0] + ": "
+    /** What the input is, on at most two lines of the width of a panel, and how much it explains. */
+    private static List<String> heading(Graphics2D g, InputEffect effect) {
+        String words = Unbroken.text(effect.input().parameter().meaning().split(";", 2)[0] + ": "
                 + Figures.percent(Math.max(0, effect.index().index()))
-                + (effect.index().isAboveFloor() ? "" : ", may be accident");
-        if (words.length() <= LINE_CHARACTERS) {
-            return List.of("", words);
+                + (effect.index().isAboveFloor() ? "" : ", may be accident"));
+        FontMetrics metrics = g.getFontMetrics(Style.strongType(12));
+        StringBuilder first = new StringBuilder();
+        List<String> rest = new ArrayList<>(List.of(words.split(" ")));
+        while (!rest.isEmpty() && metrics.stringWidth(first + " " + rest.get(0)) <= WIDE_PX) {
+            first.append(first.length() == 0 ? "" : " ").append(rest.remove(0));
         }
-        int end = words.lastIndexOf(' ', LINE_CHARACTERS);
-        String rest = words.substring(end + 1);
-        return List.of(
-                words.substring(0, end),
-                rest.length() <= LINE_CHARACTERS ? rest : rest.substring(0, LINE_CHARACTERS - 1) + "\u2026");
+        if (rest.isEmpty()) {
+            return List.of("", first.toString());
+        }
+        StringBuilder second = new StringBuilder(String.join(" ", rest));
+        while (metrics.stringWidth(second.toString()) > WIDE_PX) {
+            second.deleteCharAt(0).setCharAt(0, '\u2026');
+        }
+        return List.of(first.toString(), second.toString());
     }
 
     private static String value(Factor input, double value) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import limbway.reports.data.Json;
 import limbway.reports.data.RunRecord;
@@ -37,7 +36,9 @@ final class CompareAnswer {
         });
         root.put("worth_off", report.alone().isPresent() ? alone : null);
         report.supplements().forEach(supplement -> root.put(supplement.id(), supplement.answer()));
-        root.put("measures", report.criteria().stream().map(CompareAnswer::measure).toList());
+        root.put(
+                "measures",
+                report.criteria().stream().map(CompareAnswer::measure).toList());
         root.put("parameters", RunRecord.parameters(report.info().parameters()));
         return root;
     }

@@ -2,6 +2,7 @@ package limbway.reports.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -93,6 +94,8 @@ final class CompareCommand implements Callable<Integer> {
                                 + folder.resolve(NOTEBOOK));
             }
             return comparing.run(notebook, line, stop);
+        } catch (UncheckedIOException e) {
+            throw OutFolder.notWritten(folder.resolve(NOTEBOOK), e.getCause(), "what it held before");
         } catch (IOException e) {
             throw OutFolder.notWritten(folder.resolve(NOTEBOOK), e, "nothing");
         }

@@ -15,15 +15,17 @@ final class CompareOptions {
     @Option(
             names = "--variants",
             paramLabel = "NAMES",
-            description = "The layouts to compare, divided by commas; without it all of the file. \"as drawn\" is the layout "
-                    + "without changes.")
+            description =
+                    "The layouts to compare, divided by commas; without it all of the file. \"as drawn\" is the layout "
+                            + "without changes.")
     List<String> variants;
 
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Also write a page with a chart and tables into DIR, and a notebook: the same command with the same "
-                    + "DIR goes on where it was stopped.")
+            description =
+                    "Also write a page with a chart and tables into DIR, and a notebook: the same command with the same "
+                            + "DIR goes on where it was stopped.")
     Path out;
 
     @Option(
@@ -40,8 +42,9 @@ final class CompareOptions {
             paramLabel = "PERCENT",
             defaultValue = "10",
             converter = NumberInRange.Precision.class,
-            description = "The same for amounts, in per cent of their size; without it 10. It counts for amounts that --until "
-                    + "names.")
+            description =
+                    "The same for amounts, in per cent of their size; without it 10. It counts for amounts that --until "
+                            + "names.")
     double relative;
 
     @Option(
@@ -66,7 +69,8 @@ final class CompareOptions {
             paramLabel = "N",
             defaultValue = "20",
             converter = WholeNumber.class,
-            description = "Repetitions between two looks at the precision; without it 20. The first look is never before 10.")
+            description =
+                    "Repetitions between two looks at the precision; without it 20. The first look is never before 10.")
     private int batch;
 
     @Option(

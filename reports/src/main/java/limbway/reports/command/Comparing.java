@@ -29,8 +29,10 @@ import limbway.sim.habitat.Habitat;
 /** Lets the group live in the layouts until it is known how they differ, and then once more with needs and energy alone. */
 final class Comparing {
 
-    /** Between the name of a layout and what is left out. No layout is called so: names have no bars. */
-    private static final String ALONE = " | needs and energy alone";
+    /** What a layout is called in a notebook begins with this. */
+    private static final String WITH_WORTH = "with worth: ";
+
+    private static final String ALONE = "needs and energy alone: ";
 
     private final Question question;
     private final CompareOptions options;
@@ -115,11 +117,9 @@ final class Comparing {
             progress.next("comparing " + layouts.size() + " layouts");
             Assumptions assumptions = assumptions();
             Optional<Compared> compared = comparison(List.copyOf(criteria), notebook)
-                    .of(trials(habitats, assumptions.day(), options.hasWorth() ? "" : ALONE), progress);
+                    .of(trials(habitats, assumptions.day(), options.hasWorth() ? WITH_WORTH : ALONE), progress);
             Optional<Compared> alone = Optional.empty();
-            if (compared.isPresent()
-                    && compared.get().stopped() != Stopped.INTERRUPTED
-                    && options.hasWorth()) {
+            if (compared.isPresent() && compared.get().stopped() != Stopped.INTERRUPTED && options.hasWorth()) {
                 progress.next("the same with needs and energy alone");
                 alone = comparison(shares(), notebook)
                         .of(
@@ -188,9 +188,9 @@ final class Comparing {
         return shares;
     }
 
-    private List<Trial> trials(List<Habitat> habitats, DaySettings day, String suffix) {
+    private List<Trial> trials(List<Habitat> habitats, DaySettings day, String prefix) {
         return habitats.stream()
-                .map(habitat -> new Trial(habitat.layout().name() + suffix, () -> habitat, day))
+                .map(habitat -> new Trial(prefix + habitat.layout().name(), () -> habitat, day))
                 .toList();
     }
 

@@ -40,11 +40,7 @@ record Question(String fileName, Reading.Read read, Variant layout, Assumptions 
             throw new Refusal(ProblemReport.text(refused.problems()));
         }
         Reading.Read read = (Reading.Read) reading;
-        return new Question(
-                fileName(scenario),
-                read,
-                layout(read.study(), variant),
-                assumed(standard, read.study()));
+        return new Question(fileName(scenario), read, layout(read.study(), variant), assumed(standard, read.study()));
     }
 
     /** Each number is in its range; together they may still contradict each other. */

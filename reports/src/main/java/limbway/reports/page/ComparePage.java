@@ -53,9 +53,7 @@ public final class ComparePage {
         found(html, report);
         html.element("h2 id=\"trust\"", "Where not to trust this").list(DOUBTFUL);
         html.element("h2 id=\"all\"", "Every difference");
-        html.table(
-                "Every pair of layouts in every measure",
-                CompareViews.differences(compared, report.criteria()));
+        html.table("Every pair of layouts in every measure", CompareViews.differences(compared, report.criteria()));
         html.element("h2 id=\"numbers\"", "Every number used").paragraph(PageText.PARAMETERS);
         html.table("Parameters", TrustSections.parameters(report.info().parameters()));
         again(html, report);
@@ -96,9 +94,10 @@ public final class ComparePage {
 
     private static void scorecard(Html html, CompareReport report) {
         html.element("h2 id=\"scorecard\"", "The scorecard");
-        html.paragraph(PageText.INTERVALS + " A filled diamond marks the best layout of a row, a hollow one those that cannot "
-                + "be told from it: chance alone may make the difference. Where neither more nor less is wanted nothing is "
-                + "marked.");
+        html.paragraph(
+                PageText.INTERVALS + " A filled diamond marks the best layout of a row, a hollow one those that cannot "
+                        + "be told from it: chance alone may make the difference. Where neither more nor less is wanted nothing is "
+                        + "marked.");
         html.table("Measures of each layout", CompareViews.scorecard(report));
         List<String> unknown = CompareViews.unknown(report);
         if (!unknown.isEmpty()) {
@@ -115,15 +114,18 @@ public final class ComparePage {
                 + info.settings().warmUpDays()
                 + " days of warm-up in every layout, and again with other chance. A repetition of the same number has the same "
                 + "chance in every layout: what layouts share cancels in their difference. " + chance(report));
-        items.add("Differences are taken repetition by repetition; their intervals are those of Student's t. The p values "
-                + "of the paired t test are corrected by Holm's method for the "
-                + pairs(report.compared()) + " of each measure (Holm 1979, Scandinavian Journal of Statistics 6:65-70).");
+        items.add(
+                "Differences are taken repetition by repetition; their intervals are those of Student's t. The p values "
+                        + "of the paired t test are corrected by Holm's method for the "
+                        + pairs(report.compared())
+                        + " of each measure (Holm 1979, Scandinavian Journal of Statistics 6:65-70).");
         items.add("Medians and ratios have bootstrap intervals: " + Bootstrap.LEAST_RESAMPLES
                 + " times as many repetitions are drawn from those that there are (Efron 1979, doi "
                 + "10.1214/aos/1176344552).");
         items.add("It was looked at after " + info.rule().first() + " repetitions and then every "
                 + info.rule().batch() + ", until half the interval of every difference in "
-                + String.join(", ", info.required()) + " was at most " + 100 * info.rule().precision()
+                + String.join(", ", info.required()) + " was at most "
+                + 100 * info.rule().precision()
                 + " points for shares, or " + 100 * info.rule().relative()
                 + " % of the mean of the two layouts for amounts (divided by one more than that), or until "
                 + info.settings().replications() + " repetitions were made.");
@@ -157,7 +159,7 @@ public final class ComparePage {
         String to = CompareText.correlation(most.orElseThrow().paired().correlation());
         return "In the travel off the ground the correlation of two layouts is "
                 + (from.equals(to) ? from : "between " + from + " and " + to)
-                + "; the nearer to 1, the fewer repetitions are needed.";
+                + ": near 1 the same chance saves many repetitions, near 0 it saves none, and below 0 it costs some.";
     }
 
     private static double correlation(Difference d) {
@@ -176,10 +178,16 @@ public final class ComparePage {
                                 List.of("SHA-256 of the scenario", info.sha256Hex()),
                                 List.of("layouts", String.join(", ", info.layouts())),
                                 List.of("seed", Integer.toString(info.settings().seed())),
-                                List.of("repetitions", report.compared().replications() + " of at most "
-                                        + info.settings().replications()),
-                                List.of("days in each", Integer.toString(info.settings().days())),
-                                List.of("days of warm-up before", Integer.toString(info.settings().warmUpDays())),
+                                List.of(
+                                        "repetitions",
+                                        report.compared().replications() + " of at most "
+                                                + info.settings().replications()),
+                                List.of(
+                                        "days in each",
+                                        Integer.toString(info.settings().days())),
+                                List.of(
+                                        "days of warm-up before",
+                                        Integer.toString(info.settings().warmUpDays())),
                                 List.of("date of day 1", info.settings().date().toString()),
                                 List.of("worth of places", info.worth() ? "on" : "off"),
                                 List.of("Limbway", info.limbwayVersion()),

@@ -47,8 +47,7 @@ public record CompareReport(
                 criteria,
                 compared,
                 alone,
-                Stream.concat(supplements.stream(), Stream.of(supplement))
-                        .toList());
+                Stream.concat(supplements.stream(), Stream.of(supplement)).toList());
     }
 
     /** Numbers of the layouts, most travel off the ground first; without travel last. */
@@ -83,8 +82,6 @@ public record CompareReport(
 
     /** How a layout differs from another one, whichever of them comes first. */
     static Optional<Difference> between(Compared compared, int layout, int other, int criterion) {
-        return layout < other
-                ? compared.between(layout, other, criterion)
-                : compared.between(other, layout, criterion);
+        return layout < other ? compared.between(layout, other, criterion) : compared.between(other, layout, criterion);
     }
 }

@@ -76,12 +76,13 @@ public final class CompareText {
         String first = compared.layouts().get(more);
         String second = compared.layouts().get(less);
         if (d.paired().mean() == 0 && d.paired().halfWidth() == 0) {
-            return first + " and " + second + " have exactly the same share of travel off the ground in every repetition.";
+            return first + " and " + second
+                    + " have exactly the same share of travel off the ground in every repetition.";
         }
         double sign = d.a() == more ? 1 : -1;
         double mean = sign * d.paired().mean();
-        String interval = "(" + points(mean - d.paired().halfWidth()) + " to " + points(mean + d.paired().halfWidth())
-                + "), Holm-adjusted " + Likelihood.p(d.pHolm());
+        String interval = "(" + points(mean - d.paired().halfWidth()) + " to "
+                + points(mean + d.paired().halfWidth()) + "), Holm-adjusted " + Likelihood.p(d.pHolm());
         if (d.isDeclared()) {
             return first + " has " + points(mean) + " points more of its travel off the ground than " + second + " "
                     + interval + ".";
@@ -96,23 +97,30 @@ public final class CompareText {
             parts.add(alone.layouts().get(layout) + " " + share(alone.mean(layout, 0)));
         }
         List<String> turned = new ArrayList<>();
+        boolean apart = false;
         for (Difference d : report.compared().in(0)) {
             Optional<Difference> bare = alone.between(d.a(), d.b(), 0);
+            apart |= d.isDeclared();
             if (d.isDeclared() && bare.isPresent() && !isSame(d, bare.get())) {
                 turned.add(alone.layouts().get(d.a()) + " and " + alone.layouts().get(d.b()));
             }
         }
         return "With needs and energy alone, without what places are assumed to be worth beyond them: "
-                + String.join("; ", parts) + ". "
-                + (turned.isEmpty()
-                        ? "Every difference that is declared above is declared there too, with the same sign."
-                        : "The difference does not hold there between " + String.join(", between ", turned)
-                                + ": it rests on assumed worth.");
+                + String.join("; ", parts) + "." + verdict(apart, turned);
+    }
+
+    private static String verdict(boolean apart, List<String> turned) {
+        if (!turned.isEmpty()) {
+            return " The difference does not hold there between " + String.join(", between ", turned)
+                    + ": it rests on assumed worth.";
+        }
+        return apart ? " All that are told apart above are told apart there too, the same way round." : "";
     }
 
     private static boolean isSame(Difference with, Difference without) {
         return without.isDeclared()
-                && Math.signum(with.paired().mean()) == Math.signum(without.paired().mean());
+                && Math.signum(with.paired().mean())
+                        == Math.signum(without.paired().mean());
     }
 
     /** What the layout with most travel off the ground does worse than another. */
@@ -154,7 +162,8 @@ public final class CompareText {
         }
         Difference d = widest.get();
         DesignCriterion criterion = report.criteria().get(d.criterion());
-        return why + ". The difference least known is that of " + compared.layouts().get(d.a()) + " and "
+        return why + ". The difference least known is that of "
+                + compared.layouts().get(d.a()) + " and "
                 + compared.layouts().get(d.b()) + " in the " + criterion.words() + ": plus or minus "
                 + amount(criterion, d.paired().halfWidth()) + ", and "
                 + amount(criterion, d.targetHalfWidth()) + " were asked for. That would take about "
@@ -200,7 +209,8 @@ public final class CompareText {
     /** A difference with its interval, in the unit of the criterion. */
     static String value(DesignCriterion criterion, Difference d) {
         double factor = criterion.isShare() ? POINTS : 1;
-        String text = figure(factor * d.paired().mean()) + " (" + figure(factor * d.paired().lo()) + " to "
+        String text = figure(factor * d.paired().mean()) + " ("
+                + figure(factor * d.paired().lo()) + " to "
                 + figure(factor * d.paired().hi()) + ")";
         return text + (criterion.isShare() ? " points" : unit(criterion));
     }

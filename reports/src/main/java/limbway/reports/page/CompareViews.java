@@ -24,7 +24,8 @@ final class CompareViews {
     /** Measures down, layouts across, the best of each row marked. */
     static DataTable scorecard(CompareReport report) {
         List<String> headers = new ArrayList<>(List.of("measure", "wanted"));
-        report.ranked().forEach(layout -> headers.add(report.compared().layouts().get(layout)));
+        report.ranked()
+                .forEach(layout -> headers.add(report.compared().layouts().get(layout)));
         List<List<String>> rows = new ArrayList<>();
         for (int c = 0; c < report.criteria().size(); c++) {
             DesignCriterion criterion = report.criteria().get(c);

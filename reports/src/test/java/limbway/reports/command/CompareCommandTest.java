@@ -57,18 +57,20 @@ class CompareCommandTest {
         assertEquals("offground_distance", difference.get("measure").asText());
         double mean = difference.get("mean").asDouble();
         assertEquals(first.get("mean").asDouble() - second.get("mean").asDouble(), mean, 1e-12);
-        assertTrue(difference.get("lo").asDouble() < mean && mean < difference.get("hi").asDouble());
+        assertTrue(difference.get("lo").asDouble() < mean
+                && mean < difference.get("hi").asDouble());
         assertTrue(mean < 0 && difference.get("p_holm").asDouble() < 1e-3, difference.toString());
-        assertEquals(
-                root.get("differences").size(), root.get("correlation").size());
+        assertEquals(root.get("differences").size(), root.get("correlation").size());
         assertEquals(10, root.get("replications").asInt());
         assertEquals("precision reached", root.get("stopped_because").asText());
         JsonNode alone = root.get("worth_off");
         assertEquals(3, alone.get("differences").size());
         assertEquals(
-                root.get("sentences").get(0).asText(), answer.out().lines().findFirst().orElseThrow());
+                root.get("sentences").get(0).asText(),
+                answer.out().lines().findFirst().orElseThrow());
         assertTrue(
-                answer.out().contains("joined has ") && answer.out().contains(" points more of its travel off the ground"),
+                answer.out().contains("joined has ")
+                        && answer.out().contains(" points more of its travel off the ground"),
                 answer.out());
     }
 
@@ -80,7 +82,9 @@ class CompareCommandTest {
         for (int threads : new int[] {2, 7}) {
             Path other = folder.resolve("on-" + threads);
             assertEquals(
-                    0, compare("--threads", threads, "--out", other, "--precision", 40).code());
+                    0,
+                    compare("--threads", threads, "--out", other, "--precision", 40)
+                            .code());
             assertSame(one, other);
         }
         String page = Files.readString(one.resolve("compare.html"));
@@ -91,7 +95,10 @@ class CompareCommandTest {
     private static void assertSame(Path one, Path other) throws IOException {
         List<Path> files;
         try (Stream<Path> all = Files.walk(one)) {
-            files = all.filter(Files::isRegularFile).map(one::relativize).sorted().toList();
+            files = all.filter(Files::isRegularFile)
+                    .map(one::relativize)
+                    .sorted()
+                    .toList();
         }
         assertEquals(9, files.size(), files.toString());
         for (Path file : files) {
@@ -104,13 +111,17 @@ class CompareCommandTest {
     void whatWasCutOffGoesOnAndEndsTheSame() throws IOException {
         Object[] precise = {"--precision", 0.1, "--replications", 20, "--out"};
         Path whole = folder.resolve("whole");
-        assertEquals(0, compare(Stream.concat(Stream.of(precise), Stream.of(whole)).toArray()).code());
+        assertEquals(
+                0,
+                compare(Stream.concat(Stream.of(precise), Stream.of(whole)).toArray())
+                        .code());
         // as after a loss of power: some repetitions of one layout, the last line cut in the middle
         Path cut = folder.resolve("cut");
         Files.createDirectories(cut);
         String notes = Files.readString(whole.resolve("notebook.tsv"));
         Files.writeString(cut.resolve("notebook.tsv"), notes.substring(0, notes.length() / 3));
-        Answer resumed = compare(Stream.concat(Stream.of(precise), Stream.of(cut)).toArray());
+        Answer resumed =
+                compare(Stream.concat(Stream.of(precise), Stream.of(cut)).toArray());
         assertEquals(0, resumed.code(), resumed.err());
         assertTrue(resumed.err().contains("going on from "), resumed.err());
         assertSame(whole, cut);
@@ -126,8 +137,10 @@ class CompareCommandTest {
         Answer answer = compare("--precision", 0.1, "--replications", 10, "--json", json);
         assertEquals(0, answer.code(), answer.err());
         JsonNode widest = read(json).get("widest");
-        double times = widest.get("half_width").asDouble() / widest.get("wanted").asDouble();
-        assertEquals(Math.ceil(10 * times * times), widest.get("replications_needed").asDouble(), 1);
+        double times =
+                widest.get("half_width").asDouble() / widest.get("wanted").asDouble();
+        assertEquals(
+                Math.ceil(10 * times * times), widest.get("replications_needed").asDouble(), 1);
         assertEquals("budget spent", read(json).get("stopped_because").asText());
         assertTrue(answer.out().contains("that is all that was allowed"), answer.out());
         assertTrue(answer.out().contains("That would take about "), answer.out());
@@ -152,8 +165,7 @@ class CompareCommandTest {
         assertTrue(answer.err().contains("there is nothing to compare with"), answer.err());
         assertTrue(answer.err().contains("one layout, joined"), answer.err());
         Path lonely = Files.writeString(
-                folder.resolve("lonely.yaml"),
-                TinyScenario.TEXT.substring(0, TinyScenario.TEXT.indexOf("variants:")));
+                folder.resolve("lonely.yaml"), TinyScenario.TEXT.substring(0, TinyScenario.TEXT.indexOf("variants:")));
         Answer single = limbway("compare", lonely);
         assertEquals(2, single.code());
         assertTrue(single.err().contains("under variants in the scenario"), single.err());

@@ -101,8 +101,8 @@ public final class Comparison {
         List<double[][]> values = new ArrayList<>();
         for (int i = 0; i < layouts.size(); i++) {
             int before = layouts.size() * done + i * (next - done);
-            Optional<double[][]> lived = trials.of(
-                    layouts.get(i), done + 1, next - done, shifted(progress, before, layouts.size() * most));
+            Optional<double[][]> lived =
+                    trials.of(layouts.get(i), done + 1, next - done, shifted(progress, before, layouts.size() * most));
             if (lived.isEmpty()) {
                 return Optional.empty();
             }

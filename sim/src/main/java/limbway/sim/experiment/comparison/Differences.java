@@ -88,14 +88,7 @@ final class Differences {
         for (int i = 0; i < adjusted.length; i++) {
             Difference d = pairs.get(i);
             all.add(new Difference(
-                    d.a(),
-                    d.b(),
-                    d.criterion(),
-                    d.paired(),
-                    adjusted[i],
-                    d.targetHalfWidth(),
-                    d.median(),
-                    d.ratio()));
+                    d.a(), d.b(), d.criterion(), d.paired(), adjusted[i], d.targetHalfWidth(), d.median(), d.ratio()));
         }
         return all;
     }

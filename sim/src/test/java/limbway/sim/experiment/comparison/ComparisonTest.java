@@ -37,8 +37,10 @@ class ComparisonTest {
     private static final Progress QUIET = (done, total) -> {};
     private static final StoppingRule RULE = new StoppingRule(0.02, 0.1, 10, 10);
     private static final List<Criterion> CRITERIA = List.of(
-            criterion("offground_distance", true, one -> Runs.offGroundShare(
-                    one.journals().get(0))),
+            criterion(
+                    "offground_distance",
+                    true,
+                    one -> Runs.offGroundShare(one.journals().get(0))),
             criterion("trips", false, one -> one.journals().get(0).trips().size()));
 
     private interface Value {
@@ -187,10 +189,9 @@ class ComparisonTest {
         Compared resumed = compared(trials(5, 2, notebook), never, 30, AS_DRAWN, LINKED);
         assertEquals(whole.differences(), resumed.differences());
         assertEquals(whole.stopped(), resumed.stopped());
-        assertTrue(
-                new Comparison(trials(5, 1, Notebook.none()), never, Set.of(), 30, 1)
-                        .of(List.of(AS_DRAWN, LINKED), new StopAfter(3))
-                        .isEmpty());
+        assertTrue(new Comparison(trials(5, 1, Notebook.none()), never, Set.of(), 30, 1)
+                .of(List.of(AS_DRAWN, LINKED), new StopAfter(3))
+                .isEmpty());
     }
 
     private static final class StopAfter implements Progress {
@@ -216,7 +217,8 @@ class ComparisonTest {
     @Test
     @Tag("derived")
     void itStopsWhenPreciseAndSaysWhatIsWidestWhenNot() {
-        Compared wide = compared(trials(5, 2, Notebook.none()), new StoppingRule(1e-3, 0.1, 10, 10), 20, AS_DRAWN, LINKED);
+        Compared wide =
+                compared(trials(5, 2, Notebook.none()), new StoppingRule(1e-3, 0.1, 10, 10), 20, AS_DRAWN, LINKED);
         assertEquals(Stopped.BUDGET, wide.stopped());
         Difference widest = wide.widest().orElseThrow();
         double times = widest.paired().halfWidth() / 1e-3;
@@ -224,7 +226,8 @@ class ComparisonTest {
         assertTrue(widest.replicationsNeeded() > 20);
         assertEquals(0, widest.criterion(), "trips are not required");
 
-        Compared precise = compared(trials(5, 2, Notebook.none()), new StoppingRule(0.5, 0.1, 10, 10), 20, AS_DRAWN, LINKED);
+        Compared precise =
+                compared(trials(5, 2, Notebook.none()), new StoppingRule(0.5, 0.1, 10, 10), 20, AS_DRAWN, LINKED);
         assertEquals(Stopped.PRECISE, precise.stopped());
         assertEquals(10, precise.replications());
     }

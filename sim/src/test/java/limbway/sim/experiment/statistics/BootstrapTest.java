@@ -39,7 +39,8 @@ class BootstrapTest {
                 .of(SCORES.length, BootstrapTest::variance)
                 .orElseThrow();
         assertEquals(171.534, range.value(), 0.0005);
-        // standard error of a 2.5 % quantile of 100,000 draws with spread 42: sqrt(0.025 * 0.975 / 1e5) / (0.058 / 42) = 0.36
+        // standard error of a 2.5 % quantile of 100,000 draws with spread 42: sqrt(0.025 * 0.975 / 1e5) / (0.058 / 42)
+        // = 0.36
         assertEquals(86.35, range.lo(), 1.1);
         assertEquals(249.71, range.hi(), 1.1);
     }
