@@ -87,8 +87,9 @@ public final class WorldsChart {
     private void paint(Graphics2D g) {
         key(g);
         for (int i = 0; i < shown.size(); i++) {
+            int row = i / 2;
             double left = LEFT_PX + i % 2 * (WIDE_PX + BETWEEN_PX);
-            double top = KEY_PX + HEADING_PX + i / 2 * (HEADING_PX + HIGH_PX + BELOW_PX);
+            double top = KEY_PX + HEADING_PX + row * (HEADING_PX + HIGH_PX + BELOW_PX);
             paint(g, shown.get(i), new Rectangle2D.Double(left, top, WIDE_PX, HIGH_PX));
         }
     }
@@ -96,8 +97,7 @@ public final class WorldsChart {
     private void key(Graphics2D g) {
         Lettering letters = new Lettering(g);
         dot(g, 14, 18, true);
-        double x = letters.from(
-                found.layouts().get(pair.a()) + " has more", 22, 22, Style.type(12), Style.INK);
+        double x = letters.from(found.layouts().get(pair.a()) + " has more", 22, 22, Style.type(12), Style.INK);
         dot(g, x + 26, 18, false);
         letters.from(found.layouts().get(pair.b()) + " has more", x + 34, 22, Style.type(12), Style.INK);
         g.setColor(Style.FAINT);
@@ -135,7 +135,8 @@ public final class WorldsChart {
         }
         for (World world : found.worlds()) {
             world.difference(pair.a(), pair.b(), pair.criterion()).ifPresent(d -> {
-                double share = input.shareOf(world.values().get(input.parameter().name()));
+                double share =
+                        input.shareOf(world.values().get(input.parameter().name()));
                 dot(g, box.getX() + share * box.getWidth(), y(box, factor * d), d > 0);
             });
         }
@@ -216,6 +217,8 @@ public final class WorldsChart {
 
     private static String value(Factor input, double value) {
         return Figures.plain(value).replace('-', '\u2212')
-                + (input.parameter().unit().equals("1") ? "" : " " + input.parameter().unit());
+                + (input.parameter().unit().equals("1")
+                        ? ""
+                        : " " + input.parameter().unit());
     }
 }

@@ -70,8 +70,7 @@ final class CompareCommand implements Callable<Integer> {
         Path folder = compare.out == null ? null : OutFolder.prepare(compare.out);
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {
             StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
-            Optional<CompareReport> report =
-                    compared(comparing, folder, line, interruption::isWanted);
+            Optional<CompareReport> report = compared(comparing, folder, line, interruption::isWanted);
             line.end();
             if (report.isEmpty()) {
                 throw new NotDone("limbway: interrupted before the first look at the differences\n  saved    "

@@ -169,8 +169,7 @@ final class ScreenCommand implements Callable<Integer> {
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         try {
             LivedModel model = model(question, layouts, base, settings);
-            Optional<List<Outcome>> asItStands =
-                    model.outcomes(Map.of(), interruption::isWanted);
+            Optional<List<Outcome>> asItStands = model.outcomes(Map.of(), interruption::isWanted);
             if (asItStands.isEmpty()) {
                 return Optional.empty();
             }

@@ -79,7 +79,10 @@ final class WorldsAnswer {
         root.put("refused", found.refused().size());
         root.put(
                 "refusals",
-                found.refused().stream().map(WorldsFound.Refused::why).distinct().toList());
+                found.refused().stream()
+                        .map(WorldsFound.Refused::why)
+                        .distinct()
+                        .toList());
         root.put("replications", found.settings().replications());
         List<Object> pairs = new ArrayList<>();
         found.pairs().forEach(pair -> pairs.add(pair(found, pair)));
@@ -110,7 +113,8 @@ final class WorldsAnswer {
         Map<String, Object> quantiles = new LinkedHashMap<>();
         for (int i = 0; i < PairFound.AT.size(); i++) {
             quantiles.put(
-                    Long.toString(Math.round(100 * PairFound.AT.get(i))), pair.quantiles().get(i));
+                    Long.toString(Math.round(100 * PairFound.AT.get(i))),
+                    pair.quantiles().get(i));
         }
         object.put("quantiles", quantiles);
         object.put("chance_share", Json.orNull(pair.chanceShare()));
@@ -118,7 +122,8 @@ final class WorldsAnswer {
                 "index_floor",
                 pair.effects().isEmpty() ? null : pair.effects().get(0).index().floor());
         List<Object> effects = new ArrayList<>();
-        for (InputEffect effect : pair.effects().stream().limit(WorldSettings.MOST_TOTAL).toList()) {
+        for (InputEffect effect :
+                pair.effects().stream().limit(WorldSettings.MOST_TOTAL).toList()) {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("input", effect.input().parameter().name());
             one.put("index", effect.index().index());

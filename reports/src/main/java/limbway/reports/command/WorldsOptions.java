@@ -15,8 +15,9 @@ final class WorldsOptions {
             names = "--worlds",
             paramLabel = "N",
             converter = WholeNumber.class,
-            description = "Also compare the layouts in so many plausible worlds, 10 or more, in which all that is not known "
-                    + "differs together; 200 tell a share to plus or minus 7 points. Without it none.")
+            description =
+                    "Also compare the layouts in so many plausible worlds, 10 or more, in which all that is not known "
+                            + "differs together; 200 tell a share to plus or minus 7 points. Without it none.")
     private Integer worlds;
 
     @Option(
@@ -24,8 +25,9 @@ final class WorldsOptions {
             paramLabel = "N",
             defaultValue = "2",
             converter = WholeNumber.class,
-            description = "How many times the days are lived in each world; without it 2. With 1 it is not told how much is "
-                    + "chance.")
+            description =
+                    "How many times the days are lived in each world; without it 2. With 1 it is not told how much is "
+                            + "chance.")
     private int replications;
 
     @Option(
@@ -33,15 +35,17 @@ final class WorldsOptions {
             paramLabel = "N",
             defaultValue = "3",
             converter = WholeNumber.class,
-            description = "How many of the strongest numbers are followed to the point where the answer turns; without it 3.")
+            description =
+                    "How many of the strongest numbers are followed to the point where the answer turns; without it 3.")
     private int turned;
 
     @Option(
             names = "--world-totals",
             paramLabel = "N",
             converter = WholeNumber.class,
-            description = "Also tell what the eight strongest numbers do together, from ten times so many worlds; without it "
-                    + "it is left out.")
+            description =
+                    "Also tell what the eight strongest numbers do together, from ten times so many worlds; without it "
+                            + "it is left out.")
     private Integer totalPoints;
 
     boolean areWanted() {

@@ -54,7 +54,8 @@ public final class WorldsTables {
                         Field.text("a", "first layout"),
                         Field.text("b", "second layout"),
                         Field.text("measure", "name of the measure"),
-                        Field.number("difference", "mean difference over the repetitions, in the unit of the measure")));
+                        Field.number(
+                                "difference", "mean difference over the repetitions, in the unit of the measure")));
         for (World world : found.worlds()) {
             for (PairFound pair : found.pairs()) {
                 table.row(

@@ -102,7 +102,8 @@ public final class CompareText {
             Optional<Difference> bare = alone.between(d.a(), d.b(), 0);
             apart |= d.isDeclared();
             if (d.isDeclared() && bare.isPresent() && !isSame(d, bare.get())) {
-                turned.add(alone.layouts().get(d.a()) + " and " + alone.layouts().get(d.b()));
+                turned.add(
+                        alone.layouts().get(d.a()) + " and " + alone.layouts().get(d.b()));
             }
         }
         return "With needs and energy alone, without what places are assumed to be worth beyond them: "

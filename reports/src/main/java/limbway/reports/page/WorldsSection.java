@@ -82,7 +82,10 @@ public final class WorldsSection {
             }
         }
         if (!found.totals().isEmpty()) {
-            tables.put("What the strongest numbers do together, " + text.pairName(found.pairs().get(0)), totals());
+            tables.put(
+                    "What the strongest numbers do together, "
+                            + text.pairName(found.pairs().get(0)),
+                    totals());
         }
         return tables;
     }
@@ -94,7 +97,8 @@ public final class WorldsSection {
             rows.add(List.of(
                     text.pairName(pair),
                     criterion.words(),
-                    Figures.percent(pair.share().share()) + " (" + Figures.percent(pair.share().lo()) + " to "
+                    Figures.percent(pair.share().share()) + " ("
+                            + Figures.percent(pair.share().lo()) + " to "
                             + Figures.percent(pair.share().hi()) + ")",
                     pair.more() + " / " + pair.less() + " / " + pair.equal(),
                     WorldsText.amount(criterion, pair.quantiles().get(2)),
@@ -124,9 +128,9 @@ public final class WorldsSection {
                     WorldsText.meaning(effect.input()),
                     WorldsText.range(effect.input()),
                     WorldsText.value(
-                            effect.input().parameter(), effect.input().parameter().value()),
-                    Decimals.fixed(effect.index().index(), 3)
-                            + (effect.index().isAboveFloor() ? "" : " (by accident)"),
+                            effect.input().parameter(),
+                            effect.input().parameter().value()),
+                    Decimals.fixed(effect.index().index(), 3) + (effect.index().isAboveFloor() ? "" : " (by accident)"),
                     WorldsText.amount(criterion, effect.whereLow()),
                     WorldsText.amount(criterion, effect.whereHigh()),
                     reversal(pair, effect),

@@ -58,15 +58,18 @@ public final class WorldsText {
     private String drawn() {
         String refused = found.refused().isEmpty()
                 ? ""
-                : " " + found.refused().size() + " of them the model refuses, because their values do not go together; they "
+                : " " + found.refused().size()
+                        + " of them the model refuses, because their values do not go together; they "
                         + "are left out.";
-        return "In " + found.settings().worlds() + " plausible worlds " + found.inputs().size()
+        return "In " + found.settings().worlds() + " plausible worlds "
+                + found.inputs().size()
                 + " numbers that are not known differ all together, each over its range: costs, needs, worth of places, masses"
                 + (hasWeather() ? " and warmth" : "") + "." + refused;
     }
 
     private boolean hasWeather() {
-        return found.inputs().stream().anyMatch(input -> input.parameter().name().startsWith("weather."));
+        return found.inputs().stream()
+                .anyMatch(input -> input.parameter().name().startsWith("weather."));
     }
 
     /** How often which of the two has more. */
@@ -85,8 +88,11 @@ public final class WorldsText {
         }
         ShareInterval share = ShareInterval.wilson(more, n);
         String often = more == n
-                ? "in every one of the " + n + " worlds (at least " + Figures.percent(share.lo()) + " of all such worlds)"
-                : "in " + IntervalText.percent(share.share(), OptionalDouble.of(share.lo()), OptionalDouble.of(share.hi()))
+                ? "in every one of the " + n + " worlds (at least " + Figures.percent(share.lo())
+                        + " of all such worlds)"
+                : "in "
+                        + IntervalText.percent(
+                                share.share(), OptionalDouble.of(share.lo()), OptionalDouble.of(share.hi()))
                         + " of the worlds";
         return first + " has more than " + second + " " + often + ": " + criterion.words() + ". The difference is "
                 + amount(criterion, sign * pair.quantiles().get(2)) + " in the middle world and "
@@ -102,15 +108,18 @@ public final class WorldsText {
         }
         double floor = pair.effects().get(0).index().floor();
         String chance = pair.chanceShare().isPresent()
-                ? " Chance within the worlds makes " + Figures.percent(pair.chanceShare().getAsDouble()) + " of the spread."
+                ? " Chance within the worlds makes "
+                        + Figures.percent(pair.chanceShare().getAsDouble()) + " of the spread."
                 : "";
         if (main.isEmpty()) {
-            return names + ": no single number explains more of the spread of the difference than could come by accident ("
+            return names
+                    + ": no single number explains more of the spread of the difference than could come by accident ("
                     + Figures.percent(floor) + "); more worlds would tell." + chance;
         }
         List<String> parts = new ArrayList<>();
         for (InputEffect effect : main) {
-            parts.add(meaning(effect.input()) + " (" + Figures.percent(effect.index().index()) + ")");
+            parts.add(meaning(effect.input()) + " ("
+                    + Figures.percent(effect.index().index()) + ")");
         }
         return names + ": most of what can be told apart in the spread of the difference comes from "
                 + String.join("; ", parts) + ". Up to " + Figures.percent(floor) + " could come by accident." + chance;
@@ -122,7 +131,8 @@ public final class WorldsText {
         List<String> not = new ArrayList<>();
         for (Reversal reversal : pair.reversals()) {
             if (reversal.turn().isPresent()) {
-                turned.add("The reversal comes where " + turn(pair, reversal, reversal.turn().get()) + ".");
+                turned.add("The reversal comes where "
+                        + turn(pair, reversal, reversal.turn().get()) + ".");
             } else if (reversal.asAssumed() != 0 && Double.isFinite(reversal.asAssumed())) {
                 not.add(meaning(reversal.input()) + " (" + range(reversal.input()) + ")");
             }

@@ -68,7 +68,9 @@ class CompareWorldsTest {
         assertEquals("offground_distance", pair.get("measure").asText());
         assertEquals(
                 worlds.get("lived").asInt(),
-                pair.get("a_more").asInt() + pair.get("b_more").asInt() + pair.get("equal").asInt());
+                pair.get("a_more").asInt()
+                        + pair.get("b_more").asInt()
+                        + pair.get("equal").asInt());
         assertEquals(1, pair.get("reversals").size());
 
         // on other threads, and from the first part of the notebook: the same
@@ -88,13 +90,11 @@ class CompareWorldsTest {
     void tooFewWorldsAreRefusedBeforeAnythingIsLived() {
         Answer answer = limbway("compare", scenario, "--worlds", 5);
         assertEquals(2, answer.code());
-        assertEquals(
-                """
+        assertEquals("""
                 limbway: that is too few plausible worlds
                   found    --worlds 5
                   allowed  10 or more
                   mend     give at least --worlds 10; with 200 the share in which one layout has more is known to plus or minus 7 points
-                """,
-                answer.err());
+                """, answer.err());
     }
 }

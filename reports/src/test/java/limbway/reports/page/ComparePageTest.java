@@ -113,7 +113,8 @@ class ComparePageTest {
         assertEquals(
                 "low and twin have exactly the same share of travel off the ground in every repetition.",
                 sentences.get(3));
-        assertTrue(sentences.get(4).contains("All that are told apart above are told apart there too"), sentences.get(4));
+        assertTrue(
+                sentences.get(4).contains("All that are told apart above are told apart there too"), sentences.get(4));
         assertEquals(
                 "high is not best in everything: waiting for food by animal and day: 10 (9.25 to 10.8) min/day against 6 "
                         + "(5.25 to 6.75) min/day in low.",

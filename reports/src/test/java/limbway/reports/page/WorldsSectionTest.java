@@ -14,6 +14,7 @@ import limbway.reports.data.CsvTable;
 import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.measure.criterion.DesignCriterion;
 import limbway.sim.experiment.screening.Factor;
+import limbway.sim.experiment.worlds.ByLayout;
 import limbway.sim.experiment.worlds.PlausibleWorlds;
 import limbway.sim.experiment.worlds.WorldModel;
 import limbway.sim.experiment.worlds.WorldProgress;
@@ -29,7 +30,8 @@ class WorldsSectionTest {
 
     private static final List<DesignCriterion> CRITERIA = new Criteria()
             .all().stream()
-                    .filter(c -> List.of("offground_distance", "waiting_at_food_min").contains(c.name()))
+                    .filter(c ->
+                            List.of("offground_distance", "waiting_at_food_min").contains(c.name()))
                     .toList();
 
     private static final List<Factor> INPUTS = List.of(
@@ -52,7 +54,7 @@ class WorldsSectionTest {
                 found[0][i] = new double[] {0.5 + 0.1 * (limit - multiplier), 8};
                 found[1][i] = new double[] {0.5, 5};
             }
-            return new WorldModel.Lived.Values(found);
+            return new WorldModel.Lived.Values(new ByLayout(found));
         };
     }
 
@@ -94,13 +96,15 @@ class WorldsSectionTest {
         // Wilson at 100 of 195: middle (100 + 1.92)/(195 + 3.84) = 51.3 %, half sqrt(1.96^2 49.97 %^2...) = 7.0 points
         assertTrue(
                 said.get(1)
-                        .startsWith("low has more than high in 51 % (44 to 58 %) of the worlds: share of travel off the "
-                                + "ground, by distance. The difference is +"),
+                        .startsWith(
+                                "low has more than high in 51 % (44 to 58 %) of the worlds: share of travel off the "
+                                        + "ground, by distance. The difference is +"),
                 said.get(1));
         assertTrue(
                 said.get(2)
-                        .startsWith("high less low: most of what can be told apart in the spread of the difference comes "
-                                + "from clambering over walking, per level metre (9"),
+                        .startsWith(
+                                "high less low: most of what can be told apart in the spread of the difference comes "
+                                        + "from clambering over walking, per level metre (9"),
                 said.get(2));
         assertTrue(said.get(2).endsWith("Chance within the worlds makes 0 % of the spread."), said.get(2));
         assertEquals(
@@ -133,17 +137,19 @@ class WorldsSectionTest {
         CsvTable differences = part.data().get(1);
         assertEquals(1 + 2 * 195, differences.text().lines().count());
         // each difference follows from its world
-        String[] world = worlds.text().lines().skip(1).findFirst().orElseThrow().split(",");
+        String[] world = worlds.text().lines().skip(1).findFirst().orElseThrow().split(",", -1);
         String[] difference =
-                differences.text().lines().skip(1).findFirst().orElseThrow().split(",");
+                differences.text().lines().skip(1).findFirst().orElseThrow().split(",", -1);
         assertEquals("high", difference[1]);
-        assertEquals(
-                0.1 * (2.9 - Double.parseDouble(world[1])), Double.parseDouble(difference[4]), 1.1e-6);
+        assertEquals(0.1 * (2.9 - Double.parseDouble(world[1])), Double.parseDouble(difference[4]), 1.1e-6);
         String inputs = part.data().get(2).text();
         assertTrue(inputs.contains("high,low,offground_distance,energy.clamber-multiplier,1,1.0,5.0,2.0,0.9"), inputs);
         assertTrue(inputs.contains(",true,true\n"), inputs);
         assertEquals(3, part.tables().size());
-        List<String> waits = part.tables().get("Who has more, over all plausible worlds").rows().get(1);
+        List<String> waits = part.tables()
+                .get("Who has more, over all plausible worlds")
+                .rows()
+                .get(1);
         assertEquals("195 / 0 / 0", waits.get(3));
         assertEquals("+3 min/day", waits.get(4));
     }

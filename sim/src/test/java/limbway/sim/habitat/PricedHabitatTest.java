@@ -1,9 +1,5 @@
 package limbway.sim.habitat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertSame;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +11,10 @@ import limbway.model.energy.EnergySettings;
 import limbway.model.route.ChoiceSharpness;
 import limbway.model.study.Animal;
 import limbway.sim.Yard;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 
 class PricedHabitatTest {
 
@@ -29,9 +29,7 @@ class PricedHabitatTest {
         Habitat compiled = new Habitat(yard.layout(), yard.animals(), Optional.empty(), DEARER, SHARPER);
         assertSameWays(compiled, yard.priced(DEARER, SHARPER));
         // and once more from one that was priced already
-        assertSameWays(
-                compiled,
-                yard.priced(EnergySettings.standard(), SHARPER).priced(DEARER, SHARPER));
+        assertSameWays(compiled, yard.priced(EnergySettings.standard(), SHARPER).priced(DEARER, SHARPER));
         assertNotEquals(sum(yard), sum(compiled));
     }
 
@@ -81,7 +79,9 @@ class PricedHabitatTest {
                 }
             }
         }
-        for (int start = 0; start < expected.passages(expected.bodies().get(0)).get(0).startCount(); start++) {
+        for (int start = 0;
+                start < expected.passages(expected.bodies().get(0)).get(0).startCount();
+                start++) {
             assertEquals(expected.character().heightM(start), found.character().heightM(start), 0);
             assertEquals(expected.character().lookOut(start), found.character().lookOut(start), 0);
             assertEquals(expected.character().edgeM(start), found.character().edgeM(start), 0);

@@ -49,16 +49,9 @@ public final class LivedModel implements ScreenedModel {
             Assumptions base,
             RunSettings settings,
             Function<List<Outcome>, double[]> measure) {
-        this(
-                study,
-                layouts,
-                base,
-                settings,
-                measure,
-                new Compiled(() -> layouts.stream()
-                        .map(layout -> new Habitat(
-                                layout, study.animals(), study.climate(), base.energy(), base.sharpness()))
-                        .toList()));
+        this(study, layouts, base, settings, measure, new Compiled(() -> layouts.stream()
+                .map(layout -> new Habitat(layout, study.animals(), study.climate(), base.energy(), base.sharpness()))
+                .toList()));
     }
 
     private LivedModel(

@@ -1,5 +1,8 @@
 package limbway.sim.experiment.statistics;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * How much of the variance of an answer each input explains by itself, and how much with all it does together with others;
  * from two independent samples A and B and, for each input, A with that input taken from B.
@@ -12,13 +15,13 @@ package limbway.sim.experiment.statistics;
  *     total: Jansen 1999, Comput. Phys. Commun. 117:35-43, doi 10.1016/S0010-4655(98)00154-4 (both from memory)
  * @validity inputs are independent
  */
-public record SobolIndices(double variance, double[] first, double[] total, double[] totalErrors) {
+public record SobolIndices(double variance, List<Double> first, List<Double> total, List<Double> totalErrors) {
 
-    /** Keeps copies of the arrays. */
+    /** Keeps copies of the lists. */
     public SobolIndices {
-        first = first.clone();
-        total = total.clone();
-        totalErrors = totalErrors.clone();
+        first = List.copyOf(first);
+        total = List.copyOf(total);
+        totalErrors = List.copyOf(totalErrors);
     }
 
     /**
@@ -37,8 +40,8 @@ public record SobolIndices(double variance, double[] first, double[] total, doub
             even &= one.length == n;
         }
         if (!even) {
-            throw new IllegalArgumentException(
-                    "Sobol' indices: answers = " + n + " and " + b.length + ", allowed 2 or more and as many everywhere");
+            throw new IllegalArgumentException("Sobol' indices: answers = " + n + " and " + b.length
+                    + ", allowed 2 or more and as many everywhere");
         }
         double mean = 0;
         for (int i = 0; i < n; i++) {
@@ -68,21 +71,10 @@ public record SobolIndices(double variance, double[] first, double[] total, doub
             double spread = Math.max(0, apartSquares / n - apart / n * (apart / n));
             errors[input] = Math.sqrt(spread / n) / variance;
         }
-        return new SobolIndices(variance, first, total, errors);
+        return new SobolIndices(variance, listed(first), listed(total), listed(errors));
     }
 
-    @Override
-    public double[] first() {
-        return first.clone();
-    }
-
-    @Override
-    public double[] total() {
-        return total.clone();
-    }
-
-    @Override
-    public double[] totalErrors() {
-        return totalErrors.clone();
+    private static List<Double> listed(double[] values) {
+        return Arrays.stream(values).boxed().toList();
     }
 }

@@ -20,7 +20,6 @@ import limbway.sim.experiment.trial.Trials;
 /** Layouts of a study, lived in by its animals, whatever is assumed; values are looked up and noted in a notebook. */
 public final class LivedWorlds implements WorldModel {
 
-    private final Study study;
     private final Assumptions base;
     private final Trials trials;
     private final List<WeighedLayout> layouts;
@@ -45,7 +44,6 @@ public final class LivedWorlds implements WorldModel {
             RunSettings settings,
             List<Criterion> criteria,
             Notebook notebook) {
-        this.study = study;
         this.base = base;
         this.withWorth = withWorth;
         this.trials = new Trials(criteria, settings.onThreads(1), notebook);
@@ -64,16 +62,14 @@ public final class LivedWorlds implements WorldModel {
             for (int i = 0; i < found.length; i++) {
                 WeighedLayout layout = layouts.get(i);
                 Trial trial = new Trial(
-                        "world " + key + " " + layout.name(),
-                        () -> layout.habitat(values, assumed),
-                        assumed.day());
+                        "world " + key + " " + layout.name(), () -> layout.habitat(values, assumed), assumed.day());
                 Optional<double[][]> lived = trials.of(trial, first, count, stoppedBy(stop));
                 if (lived.isEmpty()) {
                     return new Lived.GivenUp();
                 }
                 found[i] = lived.get();
             }
-            return new Lived.Values(found);
+            return new Lived.Values(new ByLayout(found));
         } catch (IllegalArgumentException e) {
             return new Lived.Refused(e.getMessage());
         }

@@ -85,7 +85,7 @@ final class PairSummary {
         double chance = 0;
         double all = 0;
         for (int i = 0; i < differences.length; i++) {
-            OptionalDouble one = worlds.get(i).chanceVariance(a, b, criterion);
+            OptionalDouble one = worlds.get(i).found().chanceVariance(a, b, criterion);
             if (one.isEmpty()) {
                 return OptionalDouble.empty();
             }

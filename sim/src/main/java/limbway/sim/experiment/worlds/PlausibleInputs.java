@@ -104,8 +104,7 @@ public final class PlausibleInputs {
         return warmerK == 0
                 ? study.climate()
                 : study.climate()
-                        .map(stated ->
-                                new Climate(new ShiftedWeather(stated.weather(), warmerK), stated.sunlitWayW()));
+                        .map(stated -> new Climate(new ShiftedWeather(stated.weather(), warmerK), stated.sunlitWayW()));
     }
 
     private static String massOf(Body body) {

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 
 import limbway.sim.experiment.screening.Factor;
@@ -69,8 +68,7 @@ public final class PlausibleWorlds {
     private Optional<WorldsFound> run() {
         List<String> names =
                 inputs.stream().map(input -> input.parameter().name()).toList();
-        LatinHypercube drawn =
-                LatinHypercube.draw(settings.seed(), SAMPLE, names, settings.worlds(), Within.RANDOM);
+        LatinHypercube drawn = LatinHypercube.draw(settings.seed(), SAMPLE, names, settings.worlds(), Within.RANDOM);
         List<World> worlds = new ArrayList<>();
         List<WorldsFound.Refused> refused = new ArrayList<>();
         Optional<List<Tried>> lived =
@@ -100,8 +98,7 @@ public final class PlausibleWorlds {
         WorldModel.Lived found =
                 model.live(values, 1 + number * settings.replications(), settings.replications(), stop);
         if (found instanceof WorldModel.Lived.Values lived) {
-            return Optional.of(
-                    new Tried(Optional.of(new World(number + 1, values, lived.values())), Optional.empty()));
+            return Optional.of(new Tried(Optional.of(new World(number + 1, values, lived.values())), Optional.empty()));
         }
         return found instanceof WorldModel.Lived.Refused no
                 ? Optional.of(new Tried(Optional.empty(), Optional.of(new WorldsFound.Refused(number + 1, no.why()))))
@@ -140,8 +137,8 @@ public final class PlausibleWorlds {
         // several pairs may share an input; each point of its range is lived in once for all of them
         List<Map<String, Double>> different = ranges.stream().distinct().toList();
         return workers.all(Stage.RANGES, different.size(), (i, stop) -> tried(different.get(i), stop))
-                .flatMap(done -> workers.all(
-                        Stage.TURNS, searches.size(), (i, stop) -> searches.get(i).follow(model, settings, stop)))
+                .flatMap(done -> workers.all(Stage.TURNS, searches.size(), (i, stop) -> searches.get(i)
+                        .follow(model, settings, stop)))
                 .map(found -> with(pairs, searches, found));
     }
 
@@ -169,7 +166,7 @@ public final class PlausibleWorlds {
         for (PairFound pair : pairs) {
             List<Reversal> own = new ArrayList<>();
             for (int i = 0; i < found.size(); i++) {
-                if (searches.get(i).pair == pair) {
+                if (searches.get(i).pair.equals(pair)) {
                     own.add(found.get(i));
                 }
             }

@@ -127,8 +127,8 @@ final class TurnSearch {
             Tried low = at(Math.max(0, share - aside), replications + 1, MORE_REPLICATIONS * replications);
             Tried high = at(Math.min(1, share + aside), replications + 1, MORE_REPLICATIONS * replications);
             if (Math.signum(low.difference) == signBelow && Math.signum(high.difference) == -signBelow) {
-                return Optional.of(new Surroundings(
-                        input.at(low.share), input.at(high.share), low.difference, high.difference));
+                return Optional.of(
+                        new Surroundings(input.at(low.share), input.at(high.share), low.difference, high.difference));
             }
         }
         return Optional.empty();
@@ -142,7 +142,8 @@ final class TurnSearch {
     private double difference(Map<String, Double> values, int first, int count) throws GivenUp {
         WorldModel.Lived lived = model.live(values, first, count, stop);
         if (lived instanceof WorldModel.Lived.Values found) {
-            return World.mean(World.differences(found.values(), pair.a(), pair.b(), pair.criterion()))
+            return found.values()
+                    .difference(pair.a(), pair.b(), pair.criterion())
                     .orElse(Double.NaN);
         }
         if (lived instanceof WorldModel.Lived.GivenUp) {

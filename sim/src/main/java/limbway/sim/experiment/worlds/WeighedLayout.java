@@ -58,8 +58,8 @@ final class WeighedLayout {
 
     synchronized boolean isGraphFixed() {
         if (graphIsFixed.isEmpty()) {
-            graphIsFixed = Optional.of(areSame(
-                    compile(1 - PlausibleInputs.MASS_SHARE), compile(1 + PlausibleInputs.MASS_SHARE)));
+            graphIsFixed = Optional.of(
+                    areSame(compile(1 - PlausibleInputs.MASS_SHARE), compile(1 + PlausibleInputs.MASS_SHARE)));
         }
         return graphIsFixed.get();
     }

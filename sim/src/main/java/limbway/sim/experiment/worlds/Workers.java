@@ -41,8 +41,8 @@ final class Workers {
         ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, count));
         try {
             CompletionService<Boolean> finished = new ExecutorCompletionService<>(pool);
-            List<Optional<R>> results =
-                    new ArrayList<>(IntStream.range(0, count).mapToObj(i -> Optional.<R>empty()).toList());
+            List<Optional<R>> results = new ArrayList<>(
+                    IntStream.range(0, count).mapToObj(i -> Optional.<R>empty()).toList());
             for (int i = 0; i < count; i++) {
                 int number = i;
                 finished.submit(() -> {
@@ -56,7 +56,8 @@ final class Workers {
             collect(finished, stage, count);
             synchronized (results) {
                 return results.stream().allMatch(Optional::isPresent)
-                        ? Optional.of(results.stream().map(Optional::orElseThrow).toList())
+                        ? Optional.of(
+                                results.stream().map(Optional::orElseThrow).toList())
                         : Optional.empty();
             }
         } finally {

@@ -12,9 +12,9 @@ public interface WorldModel {
         /**
          * All went well.
          *
-         * @param values value [layout][replication][criterion], not a number where there is none
+         * @param values what came of it
          */
-        record Values(double[][][] values) implements Lived {}
+        record Values(ByLayout values) implements Lived {}
 
         /**
          * The model does not work with these values.

@@ -1,10 +1,5 @@
 package limbway.sim.experiment.statistics;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,6 +9,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 import limbway.sim.experiment.statistics.LatinHypercube.Within;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class IndicesTest {
 
@@ -83,14 +83,15 @@ class IndicesTest {
     @Test
     @Tag("derived")
     void ishigamiFromTwoSamples() {
-        // first: a mean of 20,000 products of a deviation and a step, each with a spread of 1 to 1.4 of that of the answer, so
+        // first: a mean of 20,000 products of a deviation and a step, each with a spread of 1 to 1.4 of that of the
+        // answer, so
         // a standard error of about 1.5 / sqrt(20,000) = 0.011; for totals it is given; 4 of them
         SobolIndices found = sobol(IndicesTest::ishigami, 3, 20_000);
         double[][] exact = ishigamiExact();
         assertEquals(exact[0][0], found.variance(), 4 * exact[0][0] * 0.008);
         for (int i = 0; i < 3; i++) {
-            assertEquals(exact[1][i], found.first()[i], 0.045, "first " + i);
-            assertEquals(exact[2][i], found.total()[i], 4 * found.totalErrors()[i] + 0.01, "total " + i);
+            assertEquals(exact[1][i], found.first().get(i), 0.045, "first " + i);
+            assertEquals(exact[2][i], found.total().get(i), 4 * found.totalErrors().get(i) + 0.01, "total " + i);
         }
     }
 
@@ -102,18 +103,18 @@ class IndicesTest {
         // the variance itself has a relative standard error of about 0.01 here, and the indices are divided by it
         assertEquals(exact[0][0], found.variance(), 0.04 * exact[0][0]);
         for (int i = 0; i < G.length; i++) {
-            assertEquals(exact[1][i], found.first()[i], 0.045, "first " + i);
-            assertEquals(
-                    exact[2][i], found.total()[i], 4 * found.totalErrors()[i] + 0.04 * exact[2][i], "total " + i);
+            assertEquals(exact[1][i], found.first().get(i), 0.045, "first " + i);
+            assertEquals(exact[2][i], found.total().get(i), 4 * found.totalErrors().get(i) + 0.04 * exact[2][i], "total " + i);
         }
-        assertTrue(found.totalErrors()[0] < 0.02 && found.totalErrors()[7] < 1e-5);
+        assertTrue(found.totalErrors().get(0) < 0.02 && found.totalErrors().get(7) < 1e-5);
     }
 
     @Test
     @Tag("derived")
     void firstOrderFromGivenData() {
         // 20,000 points in 20 bins. What varies within a bin is lost: of sin x a share of about (pi/20)^2/3 = 0.008,
-        // of sin2 x2 four times that, 0.033 of 0.442 = 0.015; chance adds at most 2 sqrt(S(1-S)/n) = 0.007, four times 0.014
+        // of sin2 x2 four times that, 0.033 of 0.442 = 0.015; chance adds at most 2 sqrt(S(1-S)/n) = 0.007, four times
+        // 0.014
         double[][] points = points(1, 3, 20_000);
         double[] answer = answers(IndicesTest::ishigami, points);
         double[] exact = ishigamiExact()[1];
@@ -145,7 +146,8 @@ class IndicesTest {
         }
         // eta squared of 5 bins and 60 points has standard deviation 0.047; over 10,000 indices 0.0005; four of them
         assertEquals(0, sum, 0.002);
-        // 5 % of 1,000 has a standard deviation of 0.7 points, and a little fewer as Bonferroni's bound is an upper one; four of them
+        // 5 % of 1,000 has a standard deviation of 0.7 points, and a little fewer as Bonferroni's bound is an upper
+        // one; four of them
         assertEquals(0.0489, (double) alarms / samples, 0.028);
     }
 
@@ -153,7 +155,9 @@ class IndicesTest {
     void nothingToDivideIsNoIndex() {
         double[] same = {1, 1, 1, 1};
         assertEquals(0, FirstOrder.of(new double[] {1, 2, 3, 4}, same, 2, 0).index());
-        assertArrayEquals(new double[] {0}, SobolIndices.of(same, same, new double[][] {same}).total());
+        assertArrayEquals(
+                new double[] {0},
+                SobolIndices.of(same, same, new double[][] {same}).total());
         assertThrows(IllegalArgumentException.class, () -> FirstOrder.of(same, same, 4, 0));
         assertThrows(
                 IllegalArgumentException.class, () -> SobolIndices.of(same, new double[] {1}, new double[][] {same}));
@@ -198,7 +202,6 @@ class IndicesTest {
     }
 
     private static double normal(double u) {
-        return new org.apache.commons.math3.distribution.NormalDistribution(null, 0, 1)
-                .inverseCumulativeProbability(u);
+        return new org.apache.commons.math3.distribution.NormalDistribution(null, 0, 1).inverseCumulativeProbability(u);
     }
 }

@@ -1,10 +1,10 @@
 package limbway.sim.experiment.statistics;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 class ShareIntervalTest {
 
@@ -32,7 +32,8 @@ class ShareIntervalTest {
     @Tag("derived")
     void whatNeverFailedMayStillFail() {
         // exact: the lower end p solves p^n = 0.025; Wilson at all n of n: n / (n + z^2), z = 1.959964
-        assertEquals(StrictMath.pow(0.025, 1.0 / 200), ShareInterval.exact(200, 200).lo(), 1e-8);
+        assertEquals(
+                StrictMath.pow(0.025, 1.0 / 200), ShareInterval.exact(200, 200).lo(), 1e-8);
         assertEquals(200 / (200 + 3.841459), ShareInterval.wilson(200, 200).lo(), 1e-6);
         assertEquals(1, ShareInterval.wilson(200, 200).hi(), 1e-12);
         assertEquals(1, ShareInterval.exact(200, 200).hi(), 0);

@@ -1,11 +1,5 @@
 package limbway.sim.experiment.worlds;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -21,11 +15,16 @@ import limbway.sim.chance.Chance;
 import limbway.sim.chance.Purpose;
 import limbway.sim.experiment.screening.Factor;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 class PlausibleWorldsTest {
 
     /** Three inputs over 0 to 4, 0 to 1 and 1 to 100 (by equal factors), assumed at 1, 0.5 and 10. */
-    private static final List<Factor> INPUTS = List.of(
-            factor("costly", 1, 0, 4), factor("idle", 0.5, 0, 1), factor("wide", 10, 1, 100));
+    private static final List<Factor> INPUTS =
+            List.of(factor("costly", 1, 0, 4), factor("idle", 0.5, 0, 1), factor("wide", 10, 1, 100));
 
     private static final List<String> LAYOUTS = List.of("high", "low");
     private static final List<String> CRITERIA = List.of("first", "second");
@@ -52,7 +51,7 @@ class PlausibleWorldsTest {
                 found[0][i] = new double[] {10 + more, 3};
                 found[1][i] = new double[] {10, 3};
             }
-            return new WorldModel.Lived.Values(found);
+            return new WorldModel.Lived.Values(new ByLayout(found));
         };
     }
 
@@ -129,7 +128,8 @@ class PlausibleWorldsTest {
     void aReversalBelowWhatIsAssumedIsFoundOnALogarithmicRange() {
         // less where wide < 3 while 10 is assumed
         WorldsFound found = run(model(values -> values.getOrDefault("wide", 10.0) - 3, 0), 100, 1);
-        Reversal.Turn turn = found.pair(0, 1, 0).orElseThrow().reversals().get(0).turn().orElseThrow();
+        Reversal.Turn turn =
+                found.pair(0, 1, 0).orElseThrow().reversals().get(0).turn().orElseThrow();
         assertFalse(turn.above());
         // a 256th of the logarithm of 100 is a factor of 1.018
         assertEquals(3, turn.value(), 3 * 0.018);
@@ -140,20 +140,21 @@ class PlausibleWorldsTest {
     void ofTwoReversalsTheNearerIsTold() {
         // more between 0.5 and 1.3 only; assumed is 1
         WorldModel band = model(values -> 0.4 - Math.abs(costly(values) - 0.9), 0);
-        Reversal.Turn turn =
-                run(band, 100, 1).pair(0, 1, 0).orElseThrow().reversals().stream()
-                        .filter(r -> r.input().parameter().name().equals("costly"))
-                        .findFirst()
-                        .orElseThrow()
-                        .turn()
-                        .orElseThrow();
+        Reversal.Turn turn = run(band, 100, 1).pair(0, 1, 0).orElseThrow().reversals().stream()
+                .filter(r -> r.input().parameter().name().equals("costly"))
+                .findFirst()
+                .orElseThrow()
+                .turn()
+                .orElseThrow();
         assertTrue(turn.above() ? Math.abs(turn.value() - 1.3) < 0.02 : Math.abs(turn.value() - 0.5) < 0.02);
     }
 
     @Test
     @Tag("derived")
     void whereOneAlwaysHasMoreThereIsNoReversal() {
-        PairFound pair = run(model(values -> -5 + costly(values), 0), 100, 1).pair(0, 1, 0).orElseThrow();
+        PairFound pair = run(model(values -> -5 + costly(values), 0), 100, 1)
+                .pair(0, 1, 0)
+                .orElseThrow();
         assertTrue(pair.isOneSided());
         assertEquals(0, pair.share().share(), 0);
         assertTrue(pair.share().hi() > 0.03);
@@ -166,10 +167,14 @@ class PlausibleWorldsTest {
     @Test
     @Tag("derived")
     void chanceIsTakenApartFromTheInputs() {
-        // inputs: variance of costly, even over 3.9, is 3.9^2/12 = 1.2675. Chance: spread 2, two replications: variance 2.
-        // share 2/3.2675 = 0.612; over 390 worlds the variance within has a relative error of sqrt(2/390) = 0.07 and the
+        // inputs: variance of costly, even over 3.9, is 3.9^2/12 = 1.2675. Chance: spread 2, two replications: variance
+        // 2.
+        // share 2/3.2675 = 0.612; over 390 worlds the variance within has a relative error of sqrt(2/390) = 0.07 and
+        // the
         // whole one of about the same: 4 times 0.1 of 0.612
-        PairFound pair = run(model(values -> 2.9 - costly(values), 2), 400, 1).pair(0, 1, 0).orElseThrow();
+        PairFound pair = run(model(values -> 2.9 - costly(values), 2), 400, 1)
+                .pair(0, 1, 0)
+                .orElseThrow();
         assertEquals(0.612, pair.chanceShare().orElseThrow(), 0.24);
         // the index falls to what the input explains: 0.388, with standard error 2 sqrt(S(1-S)/n) = 0.05
         assertEquals(0.388, pair.effects().get(0).index().index(), 0.16);
@@ -181,7 +186,8 @@ class PlausibleWorldsTest {
     @Test
     @Tag("derived")
     void anIntervalCoversTheTrueShareAsOftenAsSaid() {
-        // with chance of its own in each world, more is a matter of 2.9 - x + noise > 0; strata make the share steadier than
+        // with chance of its own in each world, more is a matter of 2.9 - x + noise > 0; strata make the share steadier
+        // than
         // independent worlds, so at least 95 % of the intervals cover; 200 of them have a standard error of 1.5 points
         int covered = 0;
         double truth = share(2.9, 2);
@@ -190,12 +196,7 @@ class PlausibleWorldsTest {
             WorldModel model = (values, first, count, stop) ->
                     model(v -> 2.9 - costly(v), 2).live(values, first + 1000 * chance, count, stop);
             WorldsFound found = PlausibleWorlds.run(
-                            INPUTS,
-                            LAYOUTS,
-                            CRITERIA,
-                            model,
-                            new WorldSettings(50, 1, 0, 1, 0, seed, 1),
-                            quiet())
+                            INPUTS, LAYOUTS, CRITERIA, model, new WorldSettings(50, 1, 0, 1, 0, seed, 1), quiet())
                     .orElseThrow();
             PairFound pair = found.pair(0, 1, 0).orElseThrow();
             covered += pair.share().lo() <= truth && truth <= pair.share().hi() ? 1 : 0;
@@ -221,8 +222,7 @@ class PlausibleWorldsTest {
         String one = written(PlausibleWorlds.run(INPUTS, LAYOUTS, CRITERIA, model, settings(60, 1, 8), quiet())
                 .orElseThrow());
         for (int threads : new int[] {2, 7}) {
-            WorldsFound other = PlausibleWorlds.run(
-                            INPUTS, LAYOUTS, CRITERIA, model, settings(60, threads, 8), quiet())
+            WorldsFound other = PlausibleWorlds.run(INPUTS, LAYOUTS, CRITERIA, model, settings(60, threads, 8), quiet())
                     .orElseThrow();
             assertEquals(one, written(other));
         }
@@ -231,7 +231,7 @@ class PlausibleWorldsTest {
     private static String written(WorldsFound found) {
         StringBuilder text = new StringBuilder();
         for (World world : found.worlds()) {
-            text.append(world.number()).append(world.values()).append(Arrays.deepToString(world.found()));
+            text.append(world.number()).append(world.values()).append(world.found());
         }
         return text.append(found.refused())
                 .append(found.pairs())
