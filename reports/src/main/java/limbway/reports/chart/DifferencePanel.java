@@ -224,7 +224,7 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
     private static List<String> lines(String label) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : label.split(" ")) {
+        for (String word : label.split(" ", -1)) {
             if (line.length() > 0 && line.length() + 1 + word.length() > LABEL_CHARACTERS) {
                 lines.add(line.toString());
                 line.setLength(0);

@@ -73,8 +73,12 @@ final class CompareCommand implements Callable<Integer> {
             Optional<CompareReport> report = compared(comparing, folder, line, interruption::isWanted);
             line.end();
             if (report.isEmpty()) {
-                throw new NotDone("limbway: interrupted before the first look at the differences\n  saved    "
-                        + (folder == null ? "nothing" : saved(folder)) + "\n");
+                // said here, because the process may end as soon as the interruption is closed
+                PrintWriter err = spec.commandLine().getErr();
+                err.println("limbway: interrupted before the first look at the differences");
+                err.println("  saved    " + (folder == null ? "nothing" : saved(folder)));
+                err.flush();
+                return ExitCode.NOT_DONE;
             }
             return tell(comparing, report.get(), folder);
         }

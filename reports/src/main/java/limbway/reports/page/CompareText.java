@@ -150,10 +150,9 @@ public final class CompareText {
     static String stopped(CompareReport report) {
         Compared compared = report.compared();
         String made = "This rests on " + compared.replications() + " repetitions of each layout";
-        String wanted = "plus or minus " + points(report.info().rule().precision()) + " points";
         Optional<Difference> widest = compared.widest();
         if (compared.stopped() == Stopped.PRECISE) {
-            return made + ", after which every difference that was to be known to " + wanted + " was.";
+            return made + ", after which every difference that was to be known to plus or minus " + wanted(report) + " was.";
         }
         String why = compared.stopped() == Stopped.BUDGET
                 ? made + "; that is all that was allowed"
@@ -168,7 +167,22 @@ public final class CompareText {
                 + compared.layouts().get(d.b()) + " in the " + criterion.words() + ": plus or minus "
                 + amount(criterion, d.paired().halfWidth()) + ", and "
                 + amount(criterion, d.targetHalfWidth()) + " were asked for. That would take about "
-                + Figures.decimals(d.replicationsNeeded(), 0) + " repetitions (--replications).";
+                + Figures.decimals((double) d.replicationsNeeded(), 0) + " repetitions (--replications).";
+    }
+
+    /** How well differences were to be known: shares, amounts or both, whichever were asked for. */
+    private static String wanted(CompareReport report) {
+        List<String> parts = new ArrayList<>();
+        for (boolean share : new boolean[] {true, false}) {
+            if (report.criteria().stream()
+                    .anyMatch(c -> c.isShare() == share && report.info().required().contains(c.name()))) {
+                parts.add(
+                        share
+                                ? points(report.info().rule().precision()) + " points"
+                                : points(report.info().rule().relative()) + " % of its size");
+            }
+        }
+        return String.join(" or ", parts);
     }
 
     private static String points(double share) {

@@ -147,6 +147,14 @@ class CompareCommandTest {
     }
 
     @Test
+    void amountsThatAreNamedAreWaitedForToo() {
+        Answer answer = compare("--precision", 40, "--relative", "50 %", "--until", "offground_time,offground_m");
+        assertEquals(0, answer.code(), answer.err());
+        assertTrue(
+                answer.out().contains("to plus or minus 40 points or 50 % of its size was."), answer.out());
+    }
+
+    @Test
     void aBudgetThatEndsBeforeTheFirstLookIsRefused() {
         Answer answer = compare("--replications", 9);
         assertEquals(2, answer.code());

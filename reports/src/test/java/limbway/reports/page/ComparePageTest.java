@@ -55,7 +55,7 @@ class ComparePageTest {
         Notebook made = new Notebook() {
             @Override
             public Optional<double[]> find(String key) {
-                String[] parts = key.split(" #");
+                String[] parts = key.split(" #", -1);
                 return Optional.of(values(parts[0], Integer.parseInt(parts[1])));
             }
 

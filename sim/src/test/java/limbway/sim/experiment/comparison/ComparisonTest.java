@@ -222,7 +222,7 @@ class ComparisonTest {
         assertEquals(Stopped.BUDGET, wide.stopped());
         Difference widest = wide.widest().orElseThrow();
         double times = widest.paired().halfWidth() / 1e-3;
-        assertEquals(Math.ceil(20 * times * times), widest.replicationsNeeded());
+        assertEquals((long) Math.ceil(20 * times * times), widest.replicationsNeeded());
         assertTrue(widest.replicationsNeeded() > 20);
         assertEquals(0, widest.criterion(), "trips are not required");
 
