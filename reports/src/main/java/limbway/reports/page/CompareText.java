@@ -152,7 +152,8 @@ public final class CompareText {
         String made = "This rests on " + compared.replications() + " repetitions of each layout";
         Optional<Difference> widest = compared.widest();
         if (compared.stopped() == Stopped.PRECISE) {
-            return made + ", after which every difference that was to be known to plus or minus " + wanted(report) + " was.";
+            return made + ", after which every difference that was to be known to plus or minus " + wanted(report)
+                    + " was.";
         }
         String why = compared.stopped() == Stopped.BUDGET
                 ? made + "; that is all that was allowed"
@@ -175,7 +176,8 @@ public final class CompareText {
         List<String> parts = new ArrayList<>();
         for (boolean share : new boolean[] {true, false}) {
             if (report.criteria().stream()
-                    .anyMatch(c -> c.isShare() == share && report.info().required().contains(c.name()))) {
+                    .anyMatch(c ->
+                            c.isShare() == share && report.info().required().contains(c.name()))) {
                 parts.add(
                         share
                                 ? points(report.info().rule().precision()) + " points"

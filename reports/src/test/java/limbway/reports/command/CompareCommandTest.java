@@ -150,8 +150,7 @@ class CompareCommandTest {
     void amountsThatAreNamedAreWaitedForToo() {
         Answer answer = compare("--precision", 40, "--relative", "50 %", "--until", "offground_time,offground_m");
         assertEquals(0, answer.code(), answer.err());
-        assertTrue(
-                answer.out().contains("to plus or minus 40 points or 50 % of its size was."), answer.out());
+        assertTrue(answer.out().contains("to plus or minus 40 points or 50 % of its size was."), answer.out());
     }
 
     @Test

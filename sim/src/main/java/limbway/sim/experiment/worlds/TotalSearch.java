@@ -87,7 +87,11 @@ final class TotalSearch {
         List<TotalEffect> effects = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
             effects.add(new TotalEffect(
-                    inputs.get(i), found.first().get(i), found.total().get(i), found.totalErrors().get(i), rows.size()));
+                    inputs.get(i),
+                    found.first().get(i),
+                    found.total().get(i),
+                    found.totalErrors().get(i),
+                    rows.size()));
         }
         return effects;
     }
