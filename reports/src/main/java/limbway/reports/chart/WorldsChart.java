@@ -76,8 +76,8 @@ public final class WorldsChart {
                 title,
                 "Dots, one for each plausible world, once for each of the inputs that explain most: to the right the value of "
                         + "the input over its range, upwards the difference. Above the heavy line the first layout has more, "
-                        + "and the dots are filled; below it the second, and they are hollow. A dashed upright line: what is "
-                        + "assumed. A solid one: where the sign turns with everything else as assumed.",
+                        + "and the dots are filled; else they are hollow. A dashed upright line: what is assumed. A solid "
+                        + "one: where the sign turns with everything else as assumed.",
                 Style.WIDTH_PX,
                 (int) (KEY_PX + rows * (HEADING_PX + HIGH_PX + BELOW_PX)),
                 (g, area) -> chart.paint(g),
@@ -99,7 +99,8 @@ public final class WorldsChart {
         dot(g, 14, 18, true);
         double x = letters.from(found.layouts().get(pair.a()) + " has more", 22, 22, Style.type(12), Style.INK);
         dot(g, x + 26, 18, false);
-        letters.from(found.layouts().get(pair.b()) + " has more", x + 34, 22, Style.type(12), Style.INK);
+        String other = pair.equal() > 0 ? " has as much or more" : " has more";
+        letters.from(found.layouts().get(pair.b()) + other, x + 34, 22, Style.type(12), Style.INK);
         g.setColor(Style.FAINT);
         g.setStroke(Style.dashed(1.4));
         g.draw(new Line2D.Double(8, 38, 24, 38));

@@ -160,7 +160,8 @@ class IndicesTest {
     void nothingToDivideIsNoIndex() {
         double[] same = {1, 1, 1, 1};
         assertEquals(0, FirstOrder.of(new double[] {1, 2, 3, 4}, same, 2, 0).index());
-        assertEquals(List.of(0.0), SobolIndices.of(same, same, new double[][] {same}).total());
+        assertEquals(
+                List.of(0.0), SobolIndices.of(same, same, new double[][] {same}).total());
         assertThrows(IllegalArgumentException.class, () -> FirstOrder.of(same, same, 4, 0));
         assertThrows(
                 IllegalArgumentException.class, () -> SobolIndices.of(same, new double[] {1}, new double[][] {same}));
