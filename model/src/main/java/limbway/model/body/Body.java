@@ -77,6 +77,16 @@ public record Body(
         return with(name + " of " + shown + " kg", newMassKg, Math.max(structuralMassKg, newMassKg));
     }
 
+    /**
+     * The same body, and of the same name, somewhat lighter or heavier: a mass that is not known exactly.
+     *
+     * @param factor new mass over the mass that moves, above 0
+     * @return a copy; what structures are designed for does not shrink
+     */
+    public Body timesMass(double factor) {
+        return factor == 1 ? this : with(name, factor * massKg, Math.max(structuralMassKg, factor * massKg));
+    }
+
     private Body with(String newName, double newMassKg, double newStructuralMassKg) {
         return new Body(
                 newName,

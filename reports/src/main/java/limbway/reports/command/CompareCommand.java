@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,6 +40,7 @@ import limbway.sim.experiment.trial.Notebook;
         footer = {
             "  limbway compare yard.yaml --out yard-compare",
             "  limbway compare yard.yaml --variants \"as drawn,high and linked\" --precision 1 --replications 400",
+            "  limbway compare yard.yaml --worlds 200 --out yard-worlds",
             "  limbway compare yard.yaml --until offground_distance,waiting_at_food_min --relative 20",
             "",
             "Exit code: 0 done; 2 the input is wrong; 3 it could not be done, with what was saved.",
@@ -55,18 +57,20 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private CompareOptions compare;
 
+    @Mixin
+    private WorldsOptions worlds;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws Refusal, NotDone {
         Question question = Question.of(options);
-        Comparing comparing = Comparing.of(question, compare);
+        Comparing comparing = Comparing.of(question, compare, worlds);
         Path folder = compare.out == null ? null : OutFolder.prepare(compare.out);
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {
             StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
-            Optional<CompareReport> report =
-                    compared(comparing, folder, new CompareProgressLine(line, interruption::isWanted));
+            Optional<CompareReport> report = compared(comparing, folder, line, interruption::isWanted);
             line.end();
             if (report.isEmpty()) {
                 // said here, because the process may end as soon as the interruption is closed
@@ -80,10 +84,10 @@ final class CompareCommand implements Callable<Integer> {
         }
     }
 
-    private Optional<CompareReport> compared(Comparing comparing, Path folder, CompareProgressLine progress)
+    private Optional<CompareReport> compared(Comparing comparing, Path folder, StatusLine line, BooleanSupplier stop)
             throws Refusal, NotDone {
         if (folder == null) {
-            return comparing.run(Notebook.none(), progress);
+            return comparing.run(Notebook.none(), line, stop);
         }
         try (FileNotebook notebook = FileNotebook.open(folder.resolve(NOTEBOOK), comparing.notebookQuestion())) {
             if (notebook.found() > 0) {
@@ -92,7 +96,7 @@ final class CompareCommand implements Callable<Integer> {
                         .println("limbway: going on from " + notebook.found() + " repetitions in "
                                 + folder.resolve(NOTEBOOK));
             }
-            return comparing.run(notebook, progress);
+            return comparing.run(notebook, line, stop);
         } catch (UncheckedIOException e) {
             throw OutFolder.notWritten(folder.resolve(NOTEBOOK), e.getCause(), "what it held before");
         } catch (IOException e) {
@@ -122,7 +126,7 @@ final class CompareCommand implements Callable<Integer> {
         err.println("limbway: interrupted");
         err.println("  saved    the answer above, which rests on "
                 + report.compared().replications() + " repetitions of each layout"
-                + (report.alone().isEmpty() ? " and leaves out needs and energy alone" : "")
+                + comparing.leftOut(report)
                 + (folder == null ? "" : "; " + saved(folder)));
         err.flush();
         return ExitCode.NOT_DONE;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 import limbway.model.study.Variant;
 import limbway.reports.data.CompareInfo;
@@ -11,6 +12,7 @@ import limbway.reports.measure.Aspect;
 import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.measure.criterion.DesignCriterion;
 import limbway.reports.page.CompareReport;
+import limbway.reports.page.WorldsSection;
 import limbway.sim.animal.DaySettings;
 import limbway.sim.experiment.Assumptions;
 import limbway.sim.experiment.comparison.Compared;
@@ -21,6 +23,7 @@ import limbway.sim.experiment.trial.Criterion;
 import limbway.sim.experiment.trial.Notebook;
 import limbway.sim.experiment.trial.Trial;
 import limbway.sim.experiment.trial.Trials;
+import limbway.sim.experiment.worlds.WorldSettings;
 import limbway.sim.habitat.Habitat;
 
 /** Lets the group live in the layouts until it is known how they differ, and then once more with needs and energy alone. */
@@ -33,6 +36,7 @@ final class Comparing {
 
     private final Question question;
     private final CompareOptions options;
+    private final Optional<WorldSettings> worlds;
     private final StoppingRule rule;
     private final List<Variant> layouts;
     private final List<DesignCriterion> criteria;
@@ -40,18 +44,20 @@ final class Comparing {
     private Comparing(
             Question question,
             CompareOptions options,
+            Optional<WorldSettings> worlds,
             StoppingRule rule,
             List<Variant> layouts,
             List<DesignCriterion> criteria) {
         this.question = question;
         this.options = options;
+        this.worlds = worlds;
         this.rule = rule;
         this.layouts = layouts;
         this.criteria = criteria;
     }
 
     /** Looks at everything that is asked for before anything is lived. */
-    static Comparing of(Question question, CompareOptions options) throws Refusal {
+    static Comparing of(Question question, CompareOptions options, WorldsOptions worlds) throws Refusal {
         List<DesignCriterion> criteria = new Criteria(options.thresholdM).all();
         List<String> names = criteria.stream().map(DesignCriterion::name).toList();
         for (String name : options.until) {
@@ -60,7 +66,12 @@ final class Comparing {
             }
         }
         return new Comparing(
-                question, options, options.rule(), ComparedLayouts.of(question.study(), options.variants), criteria);
+                question,
+                options,
+                worlds.areWanted() ? Optional.of(worlds.settings(options.settings())) : Optional.empty(),
+                options.rule(),
+                ComparedLayouts.of(question.study(), options.variants),
+                criteria);
     }
 
     /** All that decides what is lived, for the notebook. */
@@ -69,7 +80,35 @@ final class Comparing {
     }
 
     /** The report, or empty if it was interrupted before the first look. */
-    Optional<CompareReport> run(Notebook notebook, CompareProgressLine progress) throws Refusal {
+    Optional<CompareReport> run(Notebook notebook, StatusLine line, BooleanSupplier stop) throws Refusal {
+        Optional<CompareReport> report = asAssumed(notebook, new CompareProgressLine(line, stop));
+        if (worlds.isEmpty() || report.isEmpty() || !isWholeAsAssumed(report.get())) {
+            return report;
+        }
+        return report.map(found -> WorldsAnswer.of(
+                        question,
+                        layouts,
+                        required(),
+                        worlds.get(),
+                        options.settings(),
+                        options.hasWorth(),
+                        notebook,
+                        new WorldsProgressLine(line, stop))
+                .map(found::with)
+                .orElse(found));
+    }
+
+    /** The criterion that layouts are ranked by, and those whose differences had to be known well. */
+    private List<DesignCriterion> required() {
+        List<DesignCriterion> required = new ArrayList<>(List.of(criteria.get(0)));
+        criteria.stream()
+                .skip(1)
+                .filter(criterion -> options.until.contains(criterion.name()))
+                .forEach(required::add);
+        return required;
+    }
+
+    private Optional<CompareReport> asAssumed(Notebook notebook, CompareProgressLine progress) throws Refusal {
         try {
             List<Habitat> habitats = new ArrayList<>();
             for (Variant layout : layouts) {
@@ -97,6 +136,26 @@ final class Comparing {
 
     /** Whether nothing is missing in a report. */
     boolean isWhole(CompareReport report) {
+        return isWholeAsAssumed(report) && (worlds.isEmpty() || hasWorlds(report));
+    }
+
+    /** What an interrupted report is without, to be added to a sentence. */
+    String leftOut(CompareReport report) {
+        List<String> missing = new ArrayList<>();
+        if (report.alone().isEmpty() && options.hasWorth()) {
+            missing.add("needs and energy alone");
+        }
+        if (worlds.isPresent() && !hasWorlds(report)) {
+            missing.add("plausible worlds");
+        }
+        return missing.isEmpty() ? "" : " and leaves out " + String.join(" and ", missing);
+    }
+
+    private static boolean hasWorlds(CompareReport report) {
+        return report.supplements().stream().anyMatch(part -> part.id().equals(WorldsSection.ID));
+    }
+
+    private boolean isWholeAsAssumed(CompareReport report) {
         return report.compared().stopped() != Stopped.INTERRUPTED
                 && (report.alone().isPresent() || !options.hasWorth());
     }

@@ -168,8 +168,8 @@ final class ScreenCommand implements Callable<Integer> {
         RunSettings settings = start.settings(replications, days);
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         try {
-            Optional<List<Outcome>> asItStands =
-                    model(question, layouts, base, settings).outcomes(Map.of(), interruption::isWanted);
+            LivedModel model = model(question, layouts, base, settings);
+            Optional<List<Outcome>> asItStands = model.outcomes(Map.of(), interruption::isWanted);
             if (asItStands.isEmpty()) {
                 return Optional.empty();
             }
@@ -179,7 +179,7 @@ final class ScreenCommand implements Callable<Integer> {
                     trajectories,
                     settings.seed(),
                     start.threads(),
-                    () -> model(question, layouts, base, settings),
+                    model::another,
                     new ScreenProgressLine(line, interruption::isWanted));
             line.end();
             return screened.trajectories() == 0

@@ -41,6 +41,7 @@ public final class Habitat {
     private final Map<Body, List<Passages>> passages = new LinkedHashMap<>();
     private final Optional<Climate> climate;
     private final KeepersHours keepersHours;
+    private final Optional<Habitat> original;
     private PlaceCharacter character;
 
     /**
@@ -58,7 +59,7 @@ public final class Habitat {
             Optional<Climate> climate,
             EnergySettings energy,
             ChoiceSharpness sharpness) {
-        this(layout, animals, climate, energy, sharpness, compile(layout, animals));
+        this(layout, animals, climate, energy, sharpness, compile(layout, animals), Optional.empty());
     }
 
     private Habitat(
@@ -67,13 +68,15 @@ public final class Habitat {
             Optional<Climate> climate,
             EnergySettings energy,
             ChoiceSharpness sharpness,
-            RouteGraph graph) {
+            RouteGraph graph,
+            Optional<Habitat> original) {
         this.layout = layout;
         this.animals = List.copyOf(animals);
         this.climate = climate;
         this.energy = energy;
         this.sharpness = sharpness;
         this.graph = graph;
+        this.original = original;
         this.doorHours = new DoorHours(layout.enclosure().bounds().doors());
         this.keepersHours = new KeepersHours(layout.keeping(), graph.resources());
         for (Body body : bodiesOf(animals)) {
@@ -99,7 +102,26 @@ public final class Habitat {
     public Habitat priced(EnergySettings otherEnergy, ChoiceSharpness otherSharpness) {
         return energy.equals(otherEnergy) && sharpness.equals(otherSharpness)
                 ? this
-                : new Habitat(layout, animals, climate, otherEnergy, otherSharpness, graph);
+                : inhabited(animals, climate, otherEnergy, otherSharpness);
+    }
+
+    /**
+     * The same layout with others in it and under another climate, not compiled anew.
+     *
+     * @param others who lives there instead; their bodies must lead to the same graph as the bodies of this habitat, which a
+     *     change of mass does not where it opens or shuts a sway, a leap or a drop
+     * @param outside what they have to bear
+     * @param otherEnergy multipliers of the energy model
+     * @param otherSharpness how strictly the cheaper way is taken
+     * @return a habitat equal to one that was compiled with these
+     */
+    public Habitat inhabited(
+            List<Animal> others,
+            Optional<Climate> outside,
+            EnergySettings otherEnergy,
+            ChoiceSharpness otherSharpness) {
+        return new Habitat(
+                layout, others, outside, otherEnergy, otherSharpness, graph, Optional.of(original.orElse(this)));
     }
 
     /**
@@ -180,6 +202,10 @@ public final class Habitat {
      * @return the same object at every call; its starts are those of the {@link #passages(Body) passages} of every body
      */
     public PlaceCharacter character() {
+        // places are what they are, whatever it costs to get there
+        if (original.isPresent()) {
+            return original.get().character();
+        }
         synchronized (passages) {
             if (character == null) {
                 character = PlaceCharacter.of(

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 import limbway.model.parameter.Parameter;
 import limbway.model.study.Study;
@@ -30,7 +31,7 @@ public final class LivedModel implements ScreenedModel {
     private final Assumptions base;
     private final RunSettings settings;
     private final Function<List<Outcome>, double[]> measure;
-    private List<Habitat> compiled = List.of();
+    private final Compiled compiled;
     private List<Habitat> priced = List.of();
 
     /**
@@ -48,11 +49,51 @@ public final class LivedModel implements ScreenedModel {
             Assumptions base,
             RunSettings settings,
             Function<List<Outcome>, double[]> measure) {
+        this(study, layouts, base, settings, measure, new Compiled(() -> layouts.stream()
+                .map(layout -> new Habitat(layout, study.animals(), study.climate(), base.energy(), base.sharpness()))
+                .toList()));
+    }
+
+    private LivedModel(
+            Study study,
+            List<Variant> layouts,
+            Assumptions base,
+            RunSettings settings,
+            Function<List<Outcome>, double[]> measure,
+            Compiled compiled) {
         this.study = study;
         this.layouts = List.copyOf(layouts);
         this.base = base;
         this.settings = settings.onThreads(1);
         this.measure = measure;
+        this.compiled = compiled;
+    }
+
+    /** Layouts that are compiled at the first call and then shared by all who walk through them. */
+    private static final class Compiled {
+
+        private final Supplier<List<Habitat>> compiler;
+        private List<Habitat> habitats = List.of();
+
+        Compiled(Supplier<List<Habitat>> compiler) {
+            this.compiler = compiler;
+        }
+
+        synchronized List<Habitat> habitats() {
+            if (habitats.isEmpty()) {
+                habitats = compiler.get();
+            }
+            return habitats;
+        }
+    }
+
+    /**
+     * A model of the same layouts for another thread; they are compiled once for both.
+     *
+     * @return a model that gives the same answers
+     */
+    public LivedModel another() {
+        return new LivedModel(study, layouts, base, settings, measure, compiled);
     }
 
     @Override
@@ -93,16 +134,10 @@ public final class LivedModel implements ScreenedModel {
     }
 
     private List<Habitat> habitats(Assumptions wanted) {
-        if (compiled.isEmpty()) {
-            compiled = layouts.stream()
-                    .map(layout ->
-                            new Habitat(layout, study.animals(), study.climate(), base.energy(), base.sharpness()))
-                    .toList();
-        }
         if (priced.isEmpty()
                 || !priced.get(0).energy().equals(wanted.energy())
                 || !priced.get(0).sharpness().equals(wanted.sharpness())) {
-            priced = compiled.stream()
+            priced = compiled.habitats().stream()
                     .map(habitat -> habitat.priced(wanted.energy(), wanted.sharpness()))
                     .toList();
         }
