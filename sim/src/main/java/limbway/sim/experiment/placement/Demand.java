@@ -1,9 +1,12 @@
 package limbway.sim.experiment.placement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import limbway.model.enclosure.Resource;
+import limbway.model.route.ReverseTree;
+import limbway.model.route.Routes;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.habitat.Habitat;
 import limbway.sim.journal.Journal;
@@ -63,14 +66,31 @@ public record Demand(int body, String other, double toward, double away) {
      * @return one for each body and other place that the body can come to from somewhere
      */
     public static List<Demand> even(Habitat habitat, List<String> places) {
+        List<Resource> resources = habitat.graph().resources();
         List<Demand> demands = new ArrayList<>();
         for (int body = 0; body < habitat.bodies().size(); body++) {
-            for (Resource resource : habitat.graph().resources()) {
-                if (!places.contains(resource.id())) {
-                    demands.add(new Demand(body, resource.id(), 1, 1));
+            Routes routes = habitat.routes(habitat.bodies().get(body));
+            for (int r = 0; r < resources.size(); r++) {
+                if (!places.contains(resources.get(r).id()) && isUsed(habitat, routes, r)) {
+                    demands.add(new Demand(body, resources.get(r).id(), 1, 1));
                 }
             }
         }
         return demands;
+    }
+
+    /** Whether some other place can be come to from here and gone back from. */
+    private static boolean isUsed(Habitat habitat, Routes routes, int here) {
+        for (int there = 0; there < habitat.graph().resources().size(); there++) {
+            if (there != here && leads(habitat, routes, here, there) && leads(habitat, routes, there, here)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean leads(Habitat habitat, Routes routes, int from, int to) {
+        return Arrays.stream(habitat.graph().useHolds(from))
+                .anyMatch(hold -> routes.cheapestMilliJ(hold, to) != ReverseTree.UNREACHABLE);
     }
 }

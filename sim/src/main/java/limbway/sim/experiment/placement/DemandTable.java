@@ -55,7 +55,7 @@ public final class DemandTable {
         DemandTable table = new DemandTable(cost.length, cost[0].length);
         for (int d = 0; d < cost.length; d++) {
             for (int c = 0; c < cost[d].length; c++) {
-                table.set(d, c, cost[d][c], cost[d][c], 1.0 / cost.length);
+                table.set(d, c, cost[d][c], cost[d][c], d == 0 ? 1 : 0);
             }
         }
         return table;

@@ -70,6 +70,27 @@ public final class ExpectedTravel {
         }
     }
 
+    private ExpectedTravel(ExpectedTravel all, List<Integer> kept) {
+        this.habitat = all.habitat;
+        this.demands = all.demands;
+        this.candidates = kept.stream().map(all.candidates::get).toList();
+        this.legs = new Leg[demands.size()][];
+        for (int d = 0; d < legs.length; d++) {
+            Leg[] row = all.legs[d];
+            legs[d] = kept.stream().map(c -> row[c]).toArray(Leg[]::new);
+        }
+    }
+
+    /**
+     * The same with some of the candidates only.
+     *
+     * @param kept numbers of those that are kept, rising
+     * @return travel in which they are numbered anew
+     */
+    public ExpectedTravel only(List<Integer> kept) {
+        return new ExpectedTravel(this, kept);
+    }
+
     private Variant withCandidates(Variant base) {
         Enclosure enclosure = base.enclosure();
         List<Resource> all = new ArrayList<>(enclosure.resources());
