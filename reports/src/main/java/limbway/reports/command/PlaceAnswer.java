@@ -92,7 +92,9 @@ final class PlaceAnswer {
 
     private static Map<String, Object> measured(PlaceReport report, LivedLayout lived) {
         Map<String, Object> object = new LinkedHashMap<>();
-        object.put("offground", lived.by(PlacingCriteria.OFF_GROUND).map(Json::interval).orElse(null));
+        object.put(
+                "offground",
+                lived.by(PlacingCriteria.OFF_GROUND).map(Json::interval).orElse(null));
         object.put(
                 "waiting_min_per_day",
                 lived.by(PlacingCriteria.WAITING).map(Json::interval).orElse(null));
@@ -100,7 +102,9 @@ final class PlaceAnswer {
         for (int a = 0; a < report.animals().size(); a++) {
             energy.put(
                     report.animals().get(a),
-                    lived.by(PlacingCriteria.FIRST_ENERGY + a).map(Json::interval).orElse(null));
+                    lived.by(PlacingCriteria.FIRST_ENERGY + a)
+                            .map(Json::interval)
+                            .orElse(null));
         }
         object.put("moved_kj_per_day", energy);
         object.put("replications", lived.values().size());

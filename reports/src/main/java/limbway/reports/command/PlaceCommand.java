@@ -16,7 +16,6 @@ import limbway.reports.data.FileNotebook;
 import limbway.reports.data.Json;
 import limbway.reports.page.PlaceReport;
 import limbway.reports.words.Cautions;
-import limbway.sim.experiment.placement.PlacingRules;
 import limbway.sim.experiment.trial.Notebook;
 
 /** Tells where feeders, drinkers, nests or platforms should be. */
@@ -68,11 +67,7 @@ final class PlaceCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal, NotDone {
         Question question = Question.of(options);
-        PlaceWish wish = new PlaceWish(
-                places.task(question.layout()),
-                places.rules(PlacingRules.standard()),
-                Optional.empty(),
-                Optional.ofNullable(places.spacingM));
+        PlaceWish wish = PlaceWish.of(question, places);
         Path folder = out == null ? null : OutFolder.prepare(out);
         PlaceWork work = new PlaceWork(question, wish, effort, effort.settings(start));
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {

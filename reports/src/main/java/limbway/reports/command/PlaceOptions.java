@@ -34,16 +34,18 @@ final class PlaceOptions {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = "What is added: food, water, shade, nest, retreat, or platform for a rest platform with a place to "
-                    + "rest; without it food.")
+            description =
+                    "What is added: food, water, shade, nest, retreat, or platform for a rest platform with a place to "
+                            + "rest; without it food.")
     private String kind;
 
     @Option(
             names = "--spacing",
             paramLabel = "METRES",
             converter = PlaceNumber.Spacing.class,
-            description = "Make candidates at this distance along supports and on platforms; without it 1.0, or those that "
-                    + "the scenario gives under placing.")
+            description =
+                    "Make candidates at this distance along supports and on platforms; without it 1.0, or those that "
+                            + "the scenario gives under placing.")
     Double spacingM;
 
     @Option(
@@ -67,7 +69,8 @@ final class PlaceOptions {
             names = "--load",
             paramLabel = "KG",
             converter = PlaceNumber.Load.class,
-            description = "Weight of what is put up: where a bearing is stated, it must bear this and the heaviest animal.")
+            description =
+                    "Weight of what is put up: where a bearing is stated, it must bear this and the heaviest animal.")
     private Double loadKg;
 
     @Option(names = "--shaded", description = "Only where shade lies at all hours of feeding.")
@@ -105,7 +108,10 @@ final class PlaceOptions {
         }
         if (kind != null) {
             throw Refusal.of(
-                    "a kind is named, but nothing is added", "--kind " + kind, "--kind together with --add", "write --add 1 too");
+                    "a kind is named, but nothing is added",
+                    "--kind " + kind,
+                    "--kind together with --add",
+                    "write --add 1 too");
         }
         List<Resource> all = layout.enclosure().resources();
         if (move == null) {
@@ -115,7 +121,10 @@ final class PlaceOptions {
                     .toList();
             if (food.isEmpty()) {
                 throw Refusal.of(
-                        "there is no place for food to move", "", "", "name places with --move, or add some with --add");
+                        "there is no place for food to move",
+                        "",
+                        "",
+                        "name places with --move, or add some with --add");
             }
             return new PlacingTask(ResourceKind.FOOD, food, 0, false);
         }
@@ -157,7 +166,8 @@ final class PlaceOptions {
             throw Refusal.unknown("kind of place", word, KINDS);
         }
         boolean platform = word.equals("platform");
-        ResourceKind what = platform ? ResourceKind.SHADE : ResourceKind.valueOf(word.toUpperCase(java.util.Locale.ROOT));
+        ResourceKind what =
+                platform ? ResourceKind.SHADE : ResourceKind.valueOf(word.toUpperCase(java.util.Locale.ROOT));
         return new PlacingTask(what, List.of(), add, platform);
     }
 }

@@ -70,8 +70,9 @@ record PlaceSite(
             throws Refusal {
         Variant layout = base.layout();
         PlacingTask task = wish.task();
-        List<Candidate> all = wish.given().orElseGet(() -> CandidatePlaces.along(
-                layout.enclosure(), wish.spacingM().orElse(USUAL_SPACING_M)));
+        List<Candidate> all = wish.given()
+                .orElseGet(() -> CandidatePlaces.along(
+                        layout.enclosure(), wish.spacingM().orElse(USUAL_SPACING_M)));
         requireEnough(all, task);
         CandidateSieve sieve = new CandidateSieve(
                 wish.rules(), task, layout, base.bodies(), question.study().climate(), settings.date());
@@ -95,11 +96,7 @@ record PlaceSite(
         ExpectedTravel travel = new ExpectedTravel(
                 layout,
                 variant -> new Habitat(
-                        variant,
-                        base.animals(),
-                        Optional.empty(),
-                        assumptions.energy(),
-                        assumptions.sharpness()),
+                        variant, base.animals(), Optional.empty(), assumptions.energy(), assumptions.sharpness()),
                 sound,
                 demands.isEmpty() ? Demand.even(base, places) : demands);
         List<Integer> reached = reached(wish, sound, travel);
@@ -170,7 +167,8 @@ record PlaceSite(
 
     private static String words(PlacingRule rule, PlacingRules rules) {
         return switch (rule) {
-            case KEEPER_REACH -> rule.word() + " " + Figures.metres(rules.keeperReachM().orElseThrow());
+            case KEEPER_REACH ->
+                rule.word() + " " + Figures.metres(rules.keeperReachM().orElseThrow());
             case LOAD -> rule.word() + " " + Figures.decimals(rules.loadKg().orElseThrow(), 1) + " kg";
             case BARRIER_DISTANCE -> rule.word() + " " + Figures.metres(rules.barrierM());
             case SHADED, HEAT, HOT_WIRE -> rule.word();

@@ -78,12 +78,8 @@ final class PlaceWork {
         if (site.isEmpty()) {
             return Optional.empty();
         }
-        PlacingSearch.Found found = site.get()
-                .search(
-                        question.layout(),
-                        wish.task(),
-                        wish.rules().apartM(),
-                        effort.simulate);
+        PlacingSearch.Found found =
+                site.get().search(question.layout(), wish.task(), wish.rules().apartM(), effort.simulate);
         int needed = found.proposals().size() * settings.replications();
         if (effort.budget < needed) {
             throw Refusal.of(
@@ -113,8 +109,8 @@ final class PlaceWork {
                 new KimNelson(effort.confidence, effort.indifference, settings.replications()),
                 settings.replications(),
                 effort.budget);
-        Optional<double[][]> fresh = outcome.flatMap(end ->
-                contest.afresh(layouts.get(end.selected().best()), effort.fresh));
+        Optional<double[][]> fresh =
+                outcome.flatMap(end -> contest.afresh(layouts.get(end.selected().best()), effort.fresh));
         Optional<double[][]> freshBefore = fresh.flatMap(values -> contest.afresh(before, effort.fresh));
         return freshBefore.map(values -> new PlaceReport(
                 info(site, found),

@@ -47,7 +47,13 @@ public final class PlaceTables {
             rows(table, layout.letter(), "search", layout.lived(), animals, layout.onFront());
         }
         rows(table, "before", "search", answer.before(), animals, false);
-        rows(table, answer.best().letter(), "fresh", answer.fresh(), animals, answer.best().onFront());
+        rows(
+                table,
+                answer.best().letter(),
+                "fresh",
+                answer.fresh(),
+                animals,
+                answer.best().onFront());
         rows(table, "before", "fresh", answer.freshBefore(), animals, false);
         return table;
     }

@@ -33,7 +33,8 @@ public final class PlacePage {
      * @return HTML, ending with a line end; the same report gives the same text
      */
     public static String html(PlaceReport report) {
-        Html html = Html.page("Where places should be: " + report.info().title() + ", " + report.info().layout());
+        Html html = Html.page("Where places should be: " + report.info().title() + ", "
+                + report.info().layout());
         html.close("header").open("main");
         html.element("h2 id=\"answer\"", "The answer");
         html.element("p class=\"answer\"", PlaceText.sentence(report));
@@ -54,10 +55,11 @@ public final class PlacePage {
         html.paragraph(PlaceText.candidates(report));
         pictures(report).forEach(html::figure);
         html.table("Layouts, the best first", PlaceText.table(report));
-        html.paragraph("Off the ground: share of travel, by distance, with its 95 % interval over the repetitions. Expected: the "
-                + "same from costs alone, without a simulation, of the trips to and from these places only. Columns of animals: "
-                + "energy of moving in a day. Front: no other layout is as good in everything and better in something. Dropped: "
-                + "clearly worse, and therefore lived in fewer times.");
+        html.paragraph(
+                "Off the ground: share of travel, by distance, with its 95 % interval over the repetitions. Expected: the "
+                        + "same from costs alone, without a simulation, of the trips to and from these places only. Columns of animals: "
+                        + "energy of moving in a day. Front: no other layout is as good in everything and better in something. Dropped: "
+                        + "clearly worse, and therefore lived in fewer times.");
         html.element("h2 id=\"trust\"", "Where not to trust this").list(DOUBTFUL);
         html.element("h2 id=\"numbers\"", "Every number used").paragraph(PageText.PARAMETERS);
         html.table("Parameters", TrustSections.parameters(report.info().parameters()));
@@ -128,8 +130,9 @@ public final class PlacePage {
                                 List.of("worth of places", info.worth() ? "on" : "off"),
                                 List.of("Limbway", info.limbwayVersion()),
                                 List.of("Java", info.javaVersion()))));
-        html.paragraph("The best is selected by the procedure of Kim and Nelson 2001, doi 10.1145/502109.502111: all layouts live "
-                + "under the same chance, and one is dropped as soon as it is clearly worse.");
+        html.paragraph(
+                "The best is selected by the procedure of Kim and Nelson 2001, doi 10.1145/502109.502111: all layouts live "
+                        + "under the same chance, and one is dropped as soon as it is clearly worse.");
         if (!info.notes().isEmpty()) {
             html.element("h3", "Remarks on the scenario")
                     .list(info.notes().stream().map(Phrases::sentence).toList());

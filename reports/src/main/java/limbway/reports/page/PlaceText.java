@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.enclosure.Resource;
+import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Point;
 import limbway.reports.chart.DataTable;
 import limbway.reports.measure.placement.LivedLayout;
@@ -14,6 +15,7 @@ import limbway.reports.measure.placement.PlacingAnswer;
 import limbway.reports.measure.placement.PlacingCriteria;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.placement.Candidate;
 import limbway.sim.experiment.placement.PlacingRule;
 import limbway.sim.experiment.placement.PlacingTask;
 import limbway.sim.experiment.statistics.Interval;
@@ -37,7 +39,7 @@ public final class PlaceText {
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < task.ids().size(); i++) {
             String id = task.ids().get(i);
-            String to = layout.placing().spots().get(i).told();
+            String to = told(report, layout.placing().spots().get(i));
             parts.add(task.moved().isEmpty() ? id + " on " + to : id + " from " + from(report, id) + " to " + to);
         }
         String all = parts.size() == 1
@@ -46,19 +48,32 @@ public final class PlaceText {
         return (task.moved().isEmpty() ? "adding " : "moving ") + all;
     }
 
+    /** Where a candidate is; the height beside a distance along something that is not upright. */
+    private static String told(PlaceReport report, Candidate candidate) {
+        boolean lying = report.before().enclosure().supports().stream()
+                .filter(support -> support.id().equals(candidate.on()))
+                .anyMatch(support -> support.kind() != SupportKind.POLE && support.kind() != SupportKind.TRUNK);
+        return candidate.told() + (lying ? " (" + Figures.decimals(heightM(report, candidate.at()), 1) + " m up)" : "");
+    }
+
+    private static double heightM(PlaceReport report, Point at) {
+        return at.zM() - report.before().enclosure().ground().terrain().heightM(at.xM(), at.yM());
+    }
+
     private static String from(PlaceReport report, String id) {
         Resource now = report.before().enclosure().resources().stream()
                 .filter(resource -> resource.id().equals(id))
                 .findFirst()
                 .orElseThrow();
         Point at = now.at();
-        double heightM =
-                at.zM() - report.before().enclosure().ground().terrain().heightM(at.xM(), at.yM());
+        double heightM = heightM(report, at);
         String plan = "[" + Figures.decimals(at.xM(), 2) + ", " + Figures.decimals(at.yM(), 2) + "]";
         if (!now.on().isEmpty()) {
             return now.on() + " at a height of " + Figures.metres(heightM);
         }
-        return heightM <= ON_GROUND_M ? "the ground at " + plan : "a height of " + Figures.metres(heightM) + " at " + plan;
+        return heightM <= ON_GROUND_M
+                ? "the ground at " + plan
+                : "a height of " + Figures.metres(heightM) + " at " + plan;
     }
 
     /**
@@ -76,7 +91,8 @@ public final class PlaceText {
                     + share(answer.freshBefore()) + " as it stands.";
         }
         return "Best of " + count(answer.layouts().size(), "layout") + " lived in: " + moves(report, best) + ". Then "
-                + share(answer.fresh()) + " of the travel is off the ground; as it stands " + share(answer.freshBefore())
+                + share(answer.fresh()) + " of the travel is off the ground; as it stands "
+                + share(answer.freshBefore())
                 + ".";
     }
 
@@ -91,7 +107,8 @@ public final class PlaceText {
         String gain = answer.gain()
                 .map(found -> IntervalText.points(found.mean(), found.lo(), found.hi()))
                 .orElse("no travel, no difference");
-        return "Under chance that the search never met, in " + answer.fresh().values().size()
+        return "Under chance that the search never met, in "
+                + answer.fresh().values().size()
                 + " repetitions of each: " + gain + " points over the layout as it stands"
                 + (answer.isBetter() ? "; it held up." : ".");
     }
@@ -117,7 +134,8 @@ public final class PlaceText {
         int left = answer.selected().left().size();
         return "Not sure to " + sure + ": the budget of " + report.info().budget()
                 + " repetitions ended with " + left + " layouts left that may be better by " + points
-                + " or more. To be sure, up to " + answer.selected().atMost() + " repetitions of each of them would do: --budget "
+                + " or more. To be sure, up to " + answer.selected().atMost()
+                + " repetitions of each of them would do: --budget "
                 + needed(report) + ".";
     }
 
@@ -155,9 +173,14 @@ public final class PlaceText {
                         + " along supports and on platforms")
                 .orElse(info.candidates() + " candidates are given by the scenario");
         return made + (out.isEmpty() ? "" : "; left out: " + String.join(", ", out)) + ". "
-                + (info.judgedAll() ? "All " + Figures.decimals(info.judged(), 0) + " combinations were"
+                + (info.judgedAll()
+                        ? "All " + Figures.decimals(info.judged(), 0) + (report.answer().task().count() == 1 ? " of them were" : " combinations were")
                         : Figures.decimals(info.judged(), 0) + " of too many combinations were")
-                + " judged by expected travel, and the best " + report.answer().layouts().size() + " lived in.";
+                + " judged by expected travel, and the best "
+                + report.answer().layouts().size() + " lived in."
+                + (info.rules().keeperReachM().isEmpty() && !info.rules().hoist()
+                        ? " Nobody said how high keepers reach: --keeper-reach or --hoist."
+                        : "");
     }
 
     private static String words(PlacingRule rule) {
@@ -194,8 +217,8 @@ public final class PlaceText {
             row.add(Integer.toString(layout.lived().values().size()));
             rows.add(row);
         }
-        List<String> before =
-                new ArrayList<>(List.of("as it stands", "", share(report.answer().before()), ""));
+        List<String> before = new ArrayList<>(
+                List.of("as it stands", "", share(report.answer().before()), ""));
         measured(report.answer().before(), before);
         before.add("");
         before.add(Integer.toString(report.answer().before().values().size()));
@@ -221,7 +244,7 @@ public final class PlaceText {
         List<String> parts = new ArrayList<>();
         List<String> ids = report.answer().task().ids();
         for (int i = 0; i < ids.size(); i++) {
-            parts.add(ids.get(i) + ": " + layout.placing().spots().get(i).told());
+            parts.add(ids.get(i) + ": " + told(report, layout.placing().spots().get(i)));
         }
         return String.join("; ", parts);
     }

@@ -27,7 +27,20 @@ public enum Form {
                     "visitors",
                     "situation",
                     "assume",
+                    "placing",
                     "variants")),
+    /** Where places may be put, and what such a place must satisfy. */
+    PLACING(
+            List.of(),
+            List.of(
+                    "candidates",
+                    "keeper-reach",
+                    "hoist",
+                    "apart",
+                    "load",
+                    "shaded",
+                    "no-hotter",
+                    "barrier-distance")),
     /** Where on Earth. */
     SITE(List.of("latitude", "longitude", "time-zone"), List.of("elevation", "horizon")),
     /** What can be walked on. */

@@ -55,13 +55,13 @@ public record PlacingAnswer(
             double[][] fresh,
             double[][] freshBefore) {
         List<LivedLayout> lived = contest.values().stream()
-                .map(values -> new LivedLayout(List.of(values)))
+                .map(LivedLayout::new)
                 .toList();
-        boolean[] front = Front.of(
-                lived.stream().map(PlacingAnswer::aims).toArray(double[][]::new));
+        boolean[] front = Front.of(lived.stream().map(PlacingAnswer::aims).toArray(double[][]::new));
         List<Integer> order = IntStream.range(0, proposals.size())
                 .boxed()
-                .sorted(Comparator.comparing((Integer i) -> i != contest.selected().best())
+                .sorted(Comparator.comparing(
+                                (Integer i) -> i != contest.selected().best())
                         .thenComparing(i -> !contest.selected().left().contains(i))
                         .thenComparing(i -> -lived.get(i).mean(PlacingCriteria.OFF_GROUND))
                         .thenComparing(Comparator.naturalOrder()))
@@ -79,7 +79,7 @@ public record PlacingAnswer(
         return new PlacingAnswer(
                 task,
                 layouts,
-                new LivedLayout(List.of(contest.before())),
+                new LivedLayout(contest.before()),
                 contest.selected(),
                 new LivedLayout(List.of(fresh)),
                 new LivedLayout(List.of(freshBefore)));

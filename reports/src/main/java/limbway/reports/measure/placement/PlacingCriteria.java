@@ -49,12 +49,14 @@ public final class PlacingCriteria {
         List<Criterion> all = new ArrayList<>();
         all.add(new Measured("offground_distance", true, one -> OffGroundShare.of(one.journals(), trip -> true)
                 .by(Aspect.DISTANCE)));
-        all.add(new Measured("waiting_min_per_day", false, one -> Optional.of(
-                Waiting.of(one).minutesPerDay())));
+        all.add(new Measured(
+                "waiting_min_per_day", false, one -> Optional.of(Waiting.of(one).minutesPerDay())));
         for (int a = 0; a < animals.size(); a++) {
             int animal = a;
-            all.add(new Measured("moved_kj_per_day " + animals.get(a).name(), false, one -> Optional.of(kilo(
-                    AnimalEnergy.of(one).get(animal).movedTotalJPerDay()))));
+            all.add(new Measured(
+                    "moved_kj_per_day " + animals.get(a).name(),
+                    false,
+                    one -> Optional.of(kilo(AnimalEnergy.of(one).get(animal).movedTotalJPerDay()))));
         }
         return List.copyOf(all);
     }

@@ -59,7 +59,8 @@ public final class CandidateSieve {
             LocalDate date) {
         this.rules = rules;
         this.enclosure = base.enclosure();
-        this.heaviestKg = bodies.stream().mapToDouble(Body::structuralMassKg).max().orElse(0);
+        this.heaviestKg =
+                bodies.stream().mapToDouble(Body::structuralMassKg).max().orElse(0);
         List<Resource> now = enclosure.resources().stream()
                 .filter(resource -> task.moved().isEmpty()
                         ? resource.kind() == task.kind()

@@ -38,7 +38,8 @@ public record Demand(int body, String other, double toward, double away) {
             for (Trip trip : journal.trips()) {
                 int body = habitat.bodies()
                         .indexOf(habitat.animals().get(trip.animal()).body());
-                boolean from = places.contains(resources.get(trip.fromResource()).id());
+                boolean from =
+                        places.contains(resources.get(trip.fromResource()).id());
                 boolean to = places.contains(resources.get(trip.toResource()).id());
                 if (to && !from) {
                     toward[body][trip.fromResource()]++;

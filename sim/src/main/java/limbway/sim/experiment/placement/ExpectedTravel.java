@@ -54,10 +54,7 @@ public final class ExpectedTravel {
      * @param demands who comes from where
      */
     public ExpectedTravel(
-            Variant base,
-            Function<Variant, Habitat> compile,
-            List<Candidate> candidates,
-            List<Demand> demands) {
+            Variant base, Function<Variant, Habitat> compile, List<Candidate> candidates, List<Demand> demands) {
         this.candidates = List.copyOf(candidates);
         this.demands = List.copyOf(demands);
         this.habitat = compile.apply(withCandidates(base));
@@ -97,12 +94,7 @@ public final class ExpectedTravel {
         for (int c = 0; c < candidates.size(); c++) {
             Candidate candidate = candidates.get(c);
             // the kind decides nothing in the graph; food would be looked out for
-            all.add(new Resource(
-                    PREFIX + c,
-                    ResourceKind.SHADE,
-                    candidate.at(),
-                    candidate.on(),
-                    STALLS));
+            all.add(new Resource(PREFIX + c, ResourceKind.SHADE, candidate.at(), candidate.on(), STALLS));
         }
         return new Variant(base.name(), base.note(), enclosure.withResources(all), base.keeping(), base.added());
     }

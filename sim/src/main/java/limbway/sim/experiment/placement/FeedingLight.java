@@ -50,7 +50,9 @@ final class FeedingLight {
     OptionalDouble meanOperativeC(Point place) {
         return climate.isEmpty()
                 ? OptionalDouble.empty()
-                : hours.stream().mapToDouble(hour -> operativeC(place, moment(hour))).average();
+                : hours.stream()
+                        .mapToDouble(hour -> operativeC(place, moment(hour)))
+                        .average();
     }
 
     private double operativeC(Point place, Instant moment) {

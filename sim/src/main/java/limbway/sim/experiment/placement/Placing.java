@@ -24,8 +24,7 @@ public record Placing(PlacingTask task, List<Candidate> spots) {
     public Placing {
         spots = List.copyOf(spots);
         if (spots.size() != task.count()) {
-            throw new IllegalArgumentException(
-                    "placing: spots = " + spots.size() + ", allowed " + task.count());
+            throw new IllegalArgumentException("placing: spots = " + spots.size() + ", allowed " + task.count());
         }
     }
 

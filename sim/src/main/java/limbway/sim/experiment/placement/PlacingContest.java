@@ -42,11 +42,12 @@ public final class PlacingContest {
      * @param values what was found of each layout, by replication and criterion: as far as it was judged
      * @param before the same of the layout before, in as many replications as every layout lived
      */
-    public record Outcome(KimNelson.Selected selected, List<double[][]> values, double[][] before) {
+    public record Outcome(KimNelson.Selected selected, List<List<double[]>> values, List<double[]> before) {
 
-        /** Keeps a copy of the list. */
+        /** Keeps copies of the lists. */
         public Outcome {
-            values = List.copyOf(values);
+            values = values.stream().map(List::copyOf).toList();
+            before = List.copyOf(before);
         }
     }
 
@@ -78,11 +79,11 @@ public final class PlacingContest {
                 },
                 BATCH);
         return selected.map(end -> {
-            List<double[][]> values = new ArrayList<>();
+            List<List<double[]>> values = new ArrayList<>();
             for (int i = 0; i < layouts.size(); i++) {
-                values.add(known.get(i).subList(0, end.replications().get(i)).toArray(double[][]::new));
+                values.add(known.get(i).subList(0, end.replications().get(i)));
             }
-            return new Outcome(end, values, asItStands.get());
+            return new Outcome(end, values, List.of(asItStands.get()));
         });
     }
 

@@ -122,8 +122,7 @@ public final class PlacingSearch {
                 .toList();
         Candidate[] spots = new Candidate[ids.size()];
         for (int rank = 0; rank < spots.length; rank++) {
-            spots[fullest.get(rank)] =
-                    candidates.get(choice.candidates().get(busiest.get(rank)));
+            spots[fullest.get(rank)] = candidates.get(choice.candidates().get(busiest.get(rank)));
         }
         return new Placing(task, List.of(spots));
     }

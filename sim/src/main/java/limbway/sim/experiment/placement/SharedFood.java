@@ -19,11 +19,7 @@ final class SharedFood {
     /** The same plan with the new places fed too. */
     static Keeping among(Keeping keeping, List<String> fresh) {
         return new Keeping(
-                feedings(keeping, fresh),
-                keeping.bedding(),
-                keeping.closures(),
-                keeping.staff(),
-                keeping.viewpoints());
+                feedings(keeping, fresh), keeping.bedding(), keeping.closures(), keeping.staff(), keeping.viewpoints());
     }
 
     /** Feedings of the old places first, in their order, then those of the new ones. */

@@ -47,8 +47,8 @@ class ChoiceSearchTest {
                     chosen.add(c);
                 }
             }
-            Choice choice =
-                    new Choice(chosen, table.score(chosen.stream().mapToInt(c -> c).toArray()));
+            Choice choice = new Choice(
+                    chosen, table.score(chosen.stream().mapToInt(c -> c).toArray()));
             if (allowed && Choice.BEST_FIRST.compare(choice, best) < 0) {
                 best = choice;
             }
@@ -79,12 +79,10 @@ class ChoiceSearchTest {
             // neighbours in number may not stand together
             Together apart = seed % 3 == 0 ? (a, b) -> Math.abs(a - b) > 1 : Together.ANY;
             Choice expected = byBits(table, apart, count);
-            assertEquals(
-                    expected,
-                    FullSearch.run(table, apart, count, 5).best().get(0),
-                    "seed " + seed);
+            assertEquals(expected, FullSearch.run(table, apart, count, 5).best().get(0), "seed " + seed);
             if (seed % 2 == 0) {
-                double found = SwapSearch.run(table, apart, count, 5, 5).best().get(0).score();
+                double found =
+                        SwapSearch.run(table, apart, count, 5, 5).best().get(0).score();
                 assertEquals(expected.score(), found, 1e-9, "swaps, seed " + seed);
             }
         }
@@ -96,7 +94,9 @@ class ChoiceSearchTest {
         FullSearch.Found all = FullSearch.run(table, Together.ANY, 3, 1000);
         assertEquals(84, all.judged());
         assertEquals(84, all.best().size());
-        assertEquals(all.best().subList(0, 7), FullSearch.run(table, Together.ANY, 3, 7).best());
+        assertEquals(
+                all.best().subList(0, 7),
+                FullSearch.run(table, Together.ANY, 3, 7).best());
         for (Choice choice : all.best()) {
             int[] chosen = choice.candidates().stream().mapToInt(c -> c).toArray();
             assertEquals(table.score(chosen), choice.score());
