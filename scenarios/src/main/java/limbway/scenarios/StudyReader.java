@@ -34,11 +34,11 @@ import limbway.scenarios.entry.FeedingReader;
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.GroundReader;
+import limbway.scenarios.entry.PlacingEntry;
+import limbway.scenarios.entry.PlacingReader;
 import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.SiteReader;
 import limbway.scenarios.entry.Values;
-import limbway.scenarios.entry.PlacingEntry;
-import limbway.scenarios.entry.PlacingReader;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.format.ScalarNode;
@@ -120,7 +120,8 @@ final class StudyReader {
         Layout layout = reader.read(sheet, Set.of(), problems);
         Variant base = new Variant(VariantReader.BASE_NAME, "", layout.enclosure(), layout.keeping(), Set.of());
         VariantReader variantReader = new VariantReader(reader, sheet, layout.enclosure(), problems);
-        List<Variant> variants = fields.find("variants").map(variantReader::read).orElse(List.of());
+        List<Variant> variants =
+                fields.find("variants").map(variantReader::read).orElse(List.of());
         Optional<PlacingGiven> placing = fields.read("placing", node -> values.mapping(node, "placing"))
                 .flatMap(new PlacingReader(problems)::read)
                 .map(entry -> placing(entry, reader, sheet, variantReader));
@@ -144,8 +145,7 @@ final class StudyReader {
         found.put(VariantReader.BASE_NAME, reader.candidates(sheet, Set.of(), entry.candidates(), problems));
         variants.sheets()
                 .forEach((name, changed) -> found.put(
-                        name,
-                        reader.candidates(changed.sheet(), changed.gone(), entry.candidates(), new Problems())));
+                        name, reader.candidates(changed.sheet(), changed.gone(), entry.candidates(), new Problems())));
         return new PlacingGiven(entry, found);
     }
 

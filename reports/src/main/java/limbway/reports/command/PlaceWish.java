@@ -22,7 +22,8 @@ record PlaceWish(PlacingTask task, PlacingRules rules, Optional<List<Candidate>>
     /** What the command line says counts before what the scenario says; a spacing makes candidates in any case. */
     static PlaceWish of(Question question, PlaceOptions options) throws Refusal {
         Optional<PlacingGiven> scenario = question.read().placing();
-        PlacingRules rules = scenario.map(PlacingGiven::entry).map(PlaceWish::rules).orElse(PlacingRules.standard());
+        PlacingRules rules =
+                scenario.map(PlacingGiven::entry).map(PlaceWish::rules).orElse(PlacingRules.standard());
         Optional<Double> spacingM = Optional.ofNullable(options.spacingM);
         Optional<List<Candidate>> given = scenario.filter(
                         placing -> !placing.entry().candidates().isEmpty() && spacingM.isEmpty())

@@ -32,15 +32,7 @@ public enum Form {
     /** Where places may be put, and what such a place must satisfy. */
     PLACING(
             List.of(),
-            List.of(
-                    "candidates",
-                    "keeper-reach",
-                    "hoist",
-                    "apart",
-                    "load",
-                    "shaded",
-                    "no-hotter",
-                    "barrier-distance")),
+            List.of("candidates", "keeper-reach", "hoist", "apart", "load", "shaded", "no-hotter", "barrier-distance")),
     /** Where on Earth. */
     SITE(List.of("latitude", "longitude", "time-zone"), List.of("elevation", "horizon")),
     /** What can be walked on. */

@@ -74,7 +74,10 @@ public final class PlacingReader {
             return scalar.text().strip();
         }
         PlaceWords.Coordinates at = (PlaceWords.Coordinates) where;
-        String plan = Wording.number(at.point().xM()) + ", " + Wording.number(at.point().yM());
-        return at.onGround() ? "[" + plan + "]" : "[" + plan + ", " + Wording.number(at.point().zM()) + "]";
+        String plan = Wording.number(at.point().xM()) + ", "
+                + Wording.number(at.point().yM());
+        return at.onGround()
+                ? "[" + plan + "]"
+                : "[" + plan + ", " + Wording.number(at.point().zM()) + "]";
     }
 }

@@ -26,10 +26,10 @@ import limbway.scenarios.entry.DoorEntry;
 import limbway.scenarios.entry.HotWireEntry;
 import limbway.scenarios.entry.PanelEntry;
 import limbway.scenarios.entry.PlaceWords;
+import limbway.scenarios.entry.PlacingEntry;
 import limbway.scenarios.entry.ResourceEntry;
 import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.SupportEntry;
-import limbway.scenarios.entry.PlacingEntry;
 import limbway.scenarios.problem.Problem;
 import limbway.scenarios.problem.Problems;
 

@@ -54,9 +54,8 @@ public record PlacingAnswer(
             PlacingContest.Outcome contest,
             double[][] fresh,
             double[][] freshBefore) {
-        List<LivedLayout> lived = contest.values().stream()
-                .map(LivedLayout::new)
-                .toList();
+        List<LivedLayout> lived =
+                contest.values().stream().map(LivedLayout::new).toList();
         boolean[] front = Front.of(lived.stream().map(PlacingAnswer::aims).toArray(double[][]::new));
         List<Integer> order = IntStream.range(0, proposals.size())
                 .boxed()

@@ -1,6 +1,7 @@
 package limbway.sim.experiment.placement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,7 @@ final class SharedFood {
                 feedings(keeping, fresh), keeping.bedding(), keeping.closures(), keeping.staff(), keeping.viewpoints());
     }
 
-    /** Feedings of the old places first, in their order, then those of the new ones. */
+    /** In the order of the day; at the same time those of the old places first, in their order. */
     private static List<Feeding> feedings(Keeping keeping, List<String> fresh) {
         long fed = keeping.feedings().stream().map(Feeding::resource).distinct().count();
         double all = fed + fresh.size();
@@ -39,6 +40,7 @@ final class SharedFood {
             rounds.forEach((round, kj) ->
                     plan.add(new Feeding(id, round.at(), tenths(kj), round.method(), round.handlingMin())));
         }
+        plan.sort(Comparator.comparing(Feeding::at));
         return plan;
     }
 
