@@ -39,7 +39,7 @@ final class PlaceAnswer {
         guarantee.put("reached", reached);
         guarantee.put("asked_probability", info.probability());
         guarantee.put("layouts_left", answer.selected().left().size());
-        guarantee.put("budget_that_would_do", reached ? null : (Object) neededBudget(report));
+        guarantee.put("budget_that_would_do", reached ? null : neededBudget(report));
         root.put("guarantee", guarantee);
         Map<String, Object> fresh = new LinkedHashMap<>();
         fresh.put("replications", answer.fresh().values().size());

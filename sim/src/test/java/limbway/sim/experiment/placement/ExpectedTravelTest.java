@@ -136,7 +136,7 @@ class ExpectedTravelTest {
         long counted = outcome.journals().get(0).trips().stream()
                 .filter(trip -> kind(trip.toResource()) == ResourceKind.FOOD && kind(trip.fromResource()) != ResourceKind.FOOD)
                 .count();
-        assertEquals(counted, toward);
+        assertEquals((double) counted, toward);
         assertTrue(counted > 5, "trips to food: " + counted);
         assertTrue(demands.stream().noneMatch(demand -> demand.other().equals("hatch")));
     }
