@@ -174,9 +174,9 @@ public final class PlaceText {
                 .orElse(info.candidates() + " candidates are given by the scenario");
         return made + (out.isEmpty() ? "" : "; left out: " + String.join(", ", out)) + ". "
                 + (info.judgedAll()
-                        ? "All " + Figures.decimals(info.judged(), 0)
+                        ? "All " + Figures.decimals((double) info.judged(), 0)
                                 + (report.answer().task().count() == 1 ? " of them were" : " combinations were")
-                        : Figures.decimals(info.judged(), 0) + " of too many combinations were")
+                        : Figures.decimals((double) info.judged(), 0) + " of too many combinations were")
                 + " judged by expected travel, and the best "
                 + report.answer().layouts().size() + " lived in."
                 + (info.rules().keeperReachM().isEmpty() && !info.rules().hoist()

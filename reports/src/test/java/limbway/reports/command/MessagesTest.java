@@ -147,6 +147,7 @@ class MessagesTest {
             {"explain", "--help"},
             {"shade", "--help"},
             {"screen", "--help"},
+            {"place", "--help"},
             {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);
