@@ -123,7 +123,7 @@ final class StudyReader {
         List<Variant> variants =
                 fields.find("variants").map(variantReader::read).orElse(List.of());
         Optional<PlacingGiven> placing = fields.read("placing", node -> values.mapping(node, "placing"))
-                .flatMap(new PlacingReader(problems)::read)
+                .map(new PlacingReader(problems)::read)
                 .map(entry -> placing(entry, reader, sheet, variantReader));
         if (!problems.isEmpty()) {
             return refused();

@@ -57,7 +57,8 @@ class PlacingTest {
 
     @Test
     void withoutTheSectionNothingIsGiven() {
-        assertEquals(Optional.empty(), Examples.sound(SmallYard.read(SmallYard.TEXT)).placing());
+        assertEquals(
+                Optional.empty(), Examples.sound(SmallYard.read(SmallYard.TEXT)).placing());
     }
 
     @Test
@@ -68,10 +69,10 @@ class PlacingTest {
                   keeper-reach: 600
                   hoists: yes
                 """));
-        assertTrue(refusal.contains(":24:16: place of a candidate is above the top of pole \"mast-2\""), refusal);
-        assertTrue(refusal.contains(":24:29: "), refusal);
-        assertTrue(refusal.contains(":24:42: place of a candidate does not say where on rope \"rope-1\""), refusal);
-        assertTrue(refusal.contains(":25:17: keeper-reach of placing is outside what is plausible"), refusal);
+        assertTrue(refusal.contains(":21:16: place of a candidate is above the top of pole \"mast-2\""), refusal);
+        assertTrue(refusal.contains(":21:29: "), refusal);
+        assertTrue(refusal.contains(":21:42: place of a candidate does not say where on rope \"rope-1\""), refusal);
+        assertTrue(refusal.contains(":22:17: keeper-reach of placing is outside what is plausible"), refusal);
         assertTrue(refusal.contains("did you mean \"hoist\"?"), refusal);
     }
 }

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import limbway.model.enclosure.Resource;
 import limbway.model.study.Variant;
 import limbway.reports.words.Figures;
+import limbway.sim.experiment.Assumptions;
 import limbway.sim.experiment.Experiment;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.Progress;
@@ -64,15 +65,17 @@ record PlaceSite(
             Question question,
             PlaceWish wish,
             Habitat base,
-            limbway.sim.experiment.Assumptions assumptions,
+            Assumptions assumptions,
             RunSettings settings,
             Progress progress)
             throws Refusal {
         Variant layout = base.layout();
         PlacingTask task = wish.task();
+        double spacingM = wish.spacingM().orElse(USUAL_SPACING_M);
         List<Candidate> all = wish.given()
-                .orElseGet(() -> CandidatePlaces.along(
-                        layout.enclosure(), wish.spacingM().orElse(USUAL_SPACING_M)));
+                .orElseGet(() -> task.withDeck()
+                        ? CandidatePlaces.firm(layout.enclosure(), spacingM)
+                        : CandidatePlaces.along(layout.enclosure(), spacingM));
         requireEnough(all, task);
         CandidateSieve sieve = new CandidateSieve(
                 wish.rules(), task, layout, base.bodies(), question.study().climate(), settings.date());
@@ -112,7 +115,7 @@ record PlaceSite(
                 all.size(),
                 wish.given().isPresent()
                         ? Optional.empty()
-                        : Optional.of(wish.spacingM().orElse(USUAL_SPACING_M)),
+                        : Optional.of(spacingM),
                 sifted.out(),
                 sound.size() - reached.size(),
                 reached.stream().map(sound::get).toList(),

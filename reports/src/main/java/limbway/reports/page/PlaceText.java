@@ -170,7 +170,7 @@ public final class PlaceText {
         }
         String made = info.spacingM()
                 .map(spacing -> info.candidates() + " candidates stand every " + Figures.metres(spacing)
-                        + " along supports and on platforms")
+                        + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
                 .orElse(info.candidates() + " candidates are given by the scenario");
         return made + (out.isEmpty() ? "" : "; left out: " + String.join(", ", out)) + ". "
                 + (info.judgedAll()

@@ -48,8 +48,18 @@ class PlaceCommandTest {
     private Answer place(Object... more) {
         return limbway(Stream.concat(
                         Stream.of(
-                                "place", scenario, "--days", 1, "--warm-up", 0, "--replications", 3, "--simulate", 4,
-                                "--fresh", 3),
+                                "place",
+                                scenario,
+                                "--days",
+                                1,
+                                "--warm-up",
+                                0,
+                                "--replications",
+                                3,
+                                "--simulate",
+                                4,
+                                "--fresh",
+                                3),
                         Stream.of(more))
                 .toArray());
     }
@@ -60,7 +70,10 @@ class PlaceCommandTest {
 
     private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(Files::isRegularFile).map(folder::relativize).sorted().toList();
+            return all.filter(Files::isRegularFile)
+                    .map(folder::relativize)
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -80,9 +93,12 @@ class PlaceCommandTest {
         }
         JsonNode guarantee = root.get("guarantee");
         assertEquals(0.02, guarantee.get("indifference").asDouble());
-        assertEquals(guarantee.get("reached").asBoolean(), guarantee.get("probability").isNumber());
+        assertEquals(
+                guarantee.get("reached").asBoolean(),
+                guarantee.get("probability").isNumber());
         // the tray stands beyond a gap: anywhere on the near side is better
-        assertTrue(root.get("fresh").get("better").asBoolean(), root.get("fresh").toString());
+        assertTrue(
+                root.get("fresh").get("better").asBoolean(), root.get("fresh").toString());
         assertTrue(root.get("fresh").get("difference").get("lo").asDouble() > 0.1);
         String said = answer.out().replaceAll("\\n +", " ");
         assertTrue(said.startsWith("Best of 4 layouts lived in: moving tray from east at a height of 4 m to "), said);
@@ -97,9 +113,18 @@ class PlaceCommandTest {
         List<Path> files = files(one);
         assertEquals(
                 List.of(
-                        "charts/front.png", "charts/front.svg", "data/datapackage.json", "data/places.csv",
-                        "data/placings.csv", "notebook.tsv", "place.html", "place.json"),
-                files.stream().map(Path::toString).map(name -> name.replace('\\', '/')).toList());
+                        "charts/front.png",
+                        "charts/front.svg",
+                        "data/datapackage.json",
+                        "data/places.csv",
+                        "data/placings.csv",
+                        "notebook.tsv",
+                        "place.html",
+                        "place.json"),
+                files.stream()
+                        .map(Path::toString)
+                        .map(name -> name.replace('\\', '/'))
+                        .toList());
         for (int threads : new int[] {2, 7}) {
             Path other = folder.resolve("threads-" + threads);
             assertEquals(0, place("--threads", threads, "--out", other).code());
@@ -138,8 +163,8 @@ class PlaceCommandTest {
     }
 
     private static Reading.Read read(Path file) {
-        return (Reading.Read) ScenarioReader.read(
-                file, new Assumable(Assumptions.standard().parameters(), Situations.all()));
+        return (Reading.Read)
+                ScenarioReader.read(file, new Assumable(Assumptions.standard().parameters(), Situations.all()));
     }
 
     /** What is to be pasted gives the layout that was lived in, for every candidate and every kind of place. */
@@ -158,13 +183,17 @@ class PlaceCommandTest {
                     .forEach(candidate -> placings.add(new Placing(task, List.of(candidate))));
             for (Placing placing : placings) {
                 StringBuilder text = new StringBuilder(TinyScenario.TEXT).append("  - name: placed\n    changes:\n");
-                placing.lines(base).forEach(line -> text.append("      - ").append(line).append('\n'));
+                placing.lines(base)
+                        .forEach(line -> text.append("      - ").append(line).append('\n'));
                 Path pasted = Files.writeString(folder.resolve("pasted.yaml"), text);
                 Variant variant = read(pasted).study().find("placed").orElseThrow();
                 Variant expected = placing.applyTo(base);
-                assertEquals(expected.enclosure().platforms(), variant.enclosure().platforms(), text.toString());
-                assertEquals(expected.enclosure().resources(), variant.enclosure().resources(), text.toString());
-                assertEquals(expected.enclosure().supports(), variant.enclosure().supports(), text.toString());
+                assertEquals(
+                        expected.enclosure().platforms(), variant.enclosure().platforms(), text.toString());
+                assertEquals(
+                        expected.enclosure().resources(), variant.enclosure().resources(), text.toString());
+                assertEquals(
+                        expected.enclosure().supports(), variant.enclosure().supports(), text.toString());
                 assertEquals(expected.keeping(), variant.keeping(), text.toString());
                 assertEquals(expected.added(), variant.added(), text.toString());
                 tried++;

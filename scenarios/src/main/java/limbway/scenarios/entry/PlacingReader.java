@@ -35,13 +35,13 @@ public final class PlacingReader {
      * Reads the section.
      *
      * @param node the mapping under {@code placing}
-     * @return what it says, or empty after a problem
+     * @return what it says; after a problem, what could be read of it
      */
-    public Optional<PlacingEntry> read(MappingNode node) {
+    public PlacingEntry read(MappingNode node) {
         Fields fields = Fields.of(node, Form.PLACING, problems);
         List<PlacingEntry.Spot> spots = new ArrayList<>();
         fields.read("candidates", this::candidates).ifPresent(spots::addAll);
-        PlacingEntry entry = new PlacingEntry(
+        return new PlacingEntry(
                 spots,
                 fields.number("keeper-reach", Quantity.KEEPER_REACH),
                 fields.yesNo("hoist"),
@@ -50,7 +50,6 @@ public final class PlacingReader {
                 fields.yesNo("shaded"),
                 fields.yesNo("no-hotter"),
                 fields.number("barrier-distance", Quantity.BARRIER_DISTANCE));
-        return fields.build(() -> entry);
     }
 
     private Optional<List<PlacingEntry.Spot>> candidates(Node node) {

@@ -2,6 +2,8 @@ package limbway.sim.experiment.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
@@ -17,6 +19,8 @@ public final class CandidatePlaces {
 
     /** So far from the edge of a deck, so that what is put there stands firm: assumption [m]. */
     private static final double FROM_EDGE_M = 0.1;
+
+    private static final Set<SupportKind> FIRM = Set.of(SupportKind.POLE, SupportKind.TRUNK, SupportKind.BEAM);
 
     private CandidatePlaces() {}
 
@@ -41,6 +45,23 @@ public final class CandidatePlaces {
             over(platform, spacingM, all);
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * Candidates for decks: on what stands firm, which are poles, trunks and beams.
+     *
+     * @param enclosure what stands there
+     * @param spacingM distance between them [m], 0.1 or more
+     * @return in the order of the enclosure
+     */
+    public static List<Candidate> firm(Enclosure enclosure, double spacingM) {
+        Set<String> firm = enclosure.supports().stream()
+                .filter(support -> FIRM.contains(support.kind()))
+                .map(Support::id)
+                .collect(Collectors.toSet());
+        return along(enclosure, spacingM).stream()
+                .filter(candidate -> firm.contains(candidate.on()))
+                .toList();
     }
 
     private static void upright(Enclosure enclosure, Support support, double spacingM, List<Candidate> all) {

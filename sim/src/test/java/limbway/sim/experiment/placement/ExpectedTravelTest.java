@@ -36,11 +36,7 @@ class ExpectedTravelTest {
 
     private Habitat compiled(Variant layout) {
         return new Habitat(
-                layout,
-                BASE.animals(),
-                Optional.empty(),
-                EnergySettings.standard(),
-                ChoiceSharpness.GROUP.standard());
+                layout, BASE.animals(), Optional.empty(), EnergySettings.standard(), ChoiceSharpness.GROUP.standard());
     }
 
     private ExpectedTravel travel(List<Candidate> candidates, List<Demand> demands) {
@@ -79,19 +75,24 @@ class ExpectedTravelTest {
             }
             Search.Reached reached = (Search.Reached) routes.find(from, hatch);
             double share = reached.offGroundShare();
-            double joules = (share > 0 ? share * reached.offGround().orElseThrow().milliJ() : 0)
-                    + (share < 1 ? (1 - share) * reached.overGround().orElseThrow().milliJ() : 0);
+            double joules =
+                    (share > 0 ? share * reached.offGround().orElseThrow().milliJ() : 0)
+                            + (share < 1
+                                    ? (1 - share)
+                                            * reached.overGround().orElseThrow().milliJ()
+                                    : 0);
             Expected expected = together.of(List.of(c), List.of());
             // each move is rounded to a millijoule, and other candidates on the way cut moves in two
-            assertEquals(joules / 1000, expected.energyJ(), 0.1, candidates.get(c).words());
+            assertEquals(
+                    joules / 1000, expected.energyJ(), 0.1, candidates.get(c).words());
         }
     }
 
     @Test
     void theScoreOfTheTableIsTheShareThatIsTold() {
         List<Candidate> candidates = some();
-        List<Demand> demands = List.of(
-                new Demand(0, "nest-a", 2, 1), new Demand(1, "roof-4", 1, 1), new Demand(3, "trough", 0, 4));
+        List<Demand> demands =
+                List.of(new Demand(0, "nest-a", 2, 1), new Demand(1, "roof-4", 1, 1), new Demand(3, "trough", 0, 4));
         ExpectedTravel travel = travel(candidates, demands);
         for (List<String> standing : List.of(List.<String>of(), List.of("tray-east", "tray-mid"))) {
             DemandTable table = travel.table(standing);
@@ -111,9 +112,7 @@ class ExpectedTravelTest {
         Expected high = travel.of(List.of(1), List.of());
         assertTrue(high.groundM() < low.groundM() / 2, low + " " + high);
         assertTrue(high.offGround() > low.offGround(), low + " " + high);
-        assertEquals(
-                travel.of(List.of(1), List.of()),
-                travel.only(List.of(1)).of(List.of(0), List.of()));
+        assertEquals(travel.of(List.of(1), List.of()), travel.only(List.of(1)).of(List.of(0), List.of()));
     }
 
     @Test
@@ -121,8 +120,7 @@ class ExpectedTravelTest {
         Candidate nowhere = new Candidate("[15, 10, 15]", new Point(15, 10, 15), "");
         Candidate mast = new Candidate("mast-1 at 2", new Point(15, 4, 2), "mast-1");
         ExpectedTravel travel = travel(List.of(nowhere, mast), Demand.even(BASE, List.of("hatch")));
-        assertEquals(
-                BASE.bodies().stream().map(Body::name).toList(), travel.cannotReach(0));
+        assertEquals(BASE.bodies().stream().map(Body::name).toList(), travel.cannotReach(0));
         // steel of a mast is too thick for the young
         assertFalse(travel.cannotReach(1).contains("flanged male"));
     }
@@ -134,7 +132,8 @@ class ExpectedTravelTest {
         List<Demand> demands = Demand.lived(outcome, List.of("hatch", "tray-east", "tray-mid"));
         double toward = demands.stream().mapToDouble(Demand::toward).sum();
         long counted = outcome.journals().get(0).trips().stream()
-                .filter(trip -> kind(trip.toResource()) == ResourceKind.FOOD && kind(trip.fromResource()) != ResourceKind.FOOD)
+                .filter(trip ->
+                        kind(trip.toResource()) == ResourceKind.FOOD && kind(trip.fromResource()) != ResourceKind.FOOD)
                 .count();
         assertEquals((double) counted, toward);
         assertTrue(counted > 5, "trips to food: " + counted);
