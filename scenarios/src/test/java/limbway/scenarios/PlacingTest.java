@@ -74,5 +74,8 @@ class PlacingTest {
         assertTrue(refusal.contains(":21:42: place of a candidate does not say where on rope \"rope-1\""), refusal);
         assertTrue(refusal.contains(":22:17: keeper-reach of placing is outside what is plausible"), refusal);
         assertTrue(refusal.contains("did you mean \"hoist\"?"), refusal);
+        assertTrue(
+                Examples.refusal(read("placing: {candidates: []}\n")).contains(":20:23: there are no candidates"),
+                refusal);
     }
 }

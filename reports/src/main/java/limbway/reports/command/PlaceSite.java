@@ -113,9 +113,7 @@ record PlaceSite(
         }
         return Optional.of(new PlaceSite(
                 all.size(),
-                wish.given().isPresent()
-                        ? Optional.empty()
-                        : Optional.of(spacingM),
+                wish.given().isPresent() ? Optional.empty() : Optional.of(spacingM),
                 sifted.out(),
                 sound.size() - reached.size(),
                 reached.stream().map(sound::get).toList(),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import limbway.scenarios.format.ListNode;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.format.ScalarNode;
@@ -60,12 +61,16 @@ public final class PlacingReader {
                     .allowed("at most " + MOST_CANDIDATES));
             return Optional.empty();
         }
+        if (node instanceof ListNode && nodes.isEmpty()) {
+            problems.add(Problem.at(node.place(), "there are no candidates")
+                    .mend("name some, or leave the key out: then they are made along supports and on platforms"));
+        }
         List<PlacingEntry.Spot> spots = new ArrayList<>();
         for (Node one : nodes) {
             places.anywhere(one, "place of a candidate", 2)
                     .ifPresent(where -> spots.add(new PlacingEntry.Spot(words(one, where), where)));
         }
-        return spots.isEmpty() || spots.size() < nodes.size() ? Optional.empty() : Optional.of(spots);
+        return Optional.of(spots);
     }
 
     private static String words(Node node, PlaceWords where) {

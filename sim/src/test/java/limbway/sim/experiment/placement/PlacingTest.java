@@ -114,16 +114,14 @@ class PlacingTest {
         Enclosure enclosure = layout.enclosure()
                 .withSupports(supports)
                 .withBounds(new Bounds(
-                        List.of(new Barrier(
-                                "wall", BarrierKind.WALL, Outline.rectangle(0, 0, 30, 0.2), 0, 4)),
+                        List.of(new Barrier("wall", BarrierKind.WALL, Outline.rectangle(0, 0, 30, 0.2), 0, 4)),
                         List.of(new HotWire.Strand(
                                 "wire", Polyline.straight(new Point(0, 19, 2), new Point(30, 19, 2)), 0.5)),
                         List.of()));
         Variant walled = new Variant("walled", "", enclosure, layout.keeping(), Set.of());
-        PlacingRules rules = new PlacingRules(
-                OptionalDouble.empty(), false, 0, OptionalDouble.of(20), false, true, 1);
-        CandidateSieve sieve = new CandidateSieve(
-                rules, FOOD, walled, BASE.bodies(), Optional.empty(), LocalDate.of(2026, 3, 21));
+        PlacingRules rules = new PlacingRules(OptionalDouble.empty(), false, 0, OptionalDouble.of(20), false, true, 1);
+        CandidateSieve sieve =
+                new CandidateSieve(rules, FOOD, walled, BASE.bodies(), Optional.empty(), LocalDate.of(2026, 3, 21));
         List<Candidate> candidates = List.of(
                 new Candidate("free", new Point(15, 10, 2), ""),
                 new Candidate("at the wire", new Point(15, 18.6, 2), ""),
@@ -148,8 +146,8 @@ class PlacingTest {
         List<Candidate> firm = CandidatePlaces.firm(layout.enclosure(), 1);
         assertTrue(firm.stream().anyMatch(candidate -> candidate.on().equals("mast-1")));
         assertTrue(firm.stream()
-                .noneMatch(candidate -> candidate.on().startsWith("rope")
-                        || candidate.on().startsWith("deck")));
+                .noneMatch(candidate ->
+                        candidate.on().startsWith("rope") || candidate.on().startsWith("deck")));
     }
 
     /** Noon of an equinox near the equator: the open is in the sun, the place below a deck is not. */
