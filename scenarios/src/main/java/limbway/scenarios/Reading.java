@@ -1,6 +1,7 @@
 package limbway.scenarios;
 
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.parameter.Parameter;
 import limbway.model.study.Study;
@@ -16,8 +17,15 @@ public sealed interface Reading {
      * @param sha256Hex SHA-256 of the bytes of the scenario followed by those of its survey table, 64 hexadecimal digits
      * @param parameters numbers that were assumed while reading
      * @param notes what a reader should know although nothing is wrong, one sentence each
+     * @param placing where places may be put, if it says so
      */
-    record Read(Study study, String sha256Hex, List<Parameter> parameters, List<String> notes) implements Reading {
+    record Read(
+            Study study,
+            String sha256Hex,
+            List<Parameter> parameters,
+            List<String> notes,
+            Optional<PlacingGiven> placing)
+            implements Reading {
 
         /** Keeps copies of the lists. */
         public Read {

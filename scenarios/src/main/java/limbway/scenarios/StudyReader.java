@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,8 @@ import limbway.scenarios.entry.FeedingReader;
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
 import limbway.scenarios.entry.GroundReader;
+import limbway.scenarios.entry.PlacingEntry;
+import limbway.scenarios.entry.PlacingReader;
 import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.SiteReader;
 import limbway.scenarios.entry.Values;
@@ -40,6 +43,7 @@ import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
 import limbway.scenarios.format.ScalarNode;
 import limbway.scenarios.format.SourceText;
+import limbway.scenarios.layout.CandidateSpot;
 import limbway.scenarios.layout.Layout;
 import limbway.scenarios.layout.LayoutReader;
 import limbway.scenarios.layout.Sheet;
@@ -115,9 +119,12 @@ final class StudyReader {
         LayoutReader reader = new LayoutReader(site.orElse(SOMEWHERE), ground.orElse(BOUNDLESS));
         Layout layout = reader.read(sheet, Set.of(), problems);
         Variant base = new Variant(VariantReader.BASE_NAME, "", layout.enclosure(), layout.keeping(), Set.of());
-        List<Variant> variants = fields.find("variants")
-                .map(node -> new VariantReader(reader, sheet, layout.enclosure(), problems).read(node))
-                .orElse(List.of());
+        VariantReader variantReader = new VariantReader(reader, sheet, layout.enclosure(), problems);
+        List<Variant> variants =
+                fields.find("variants").map(variantReader::read).orElse(List.of());
+        Optional<PlacingGiven> placing = fields.read("placing", node -> values.mapping(node, "placing"))
+                .map(new PlacingReader(problems)::read)
+                .map(entry -> placing(entry, reader, sheet, variantReader));
         fields.find("sweep").ifPresent(node -> new PlanReader(scenario.get(), assumable, problems).read(node));
         if (!problems.isEmpty()) {
             return refused();
@@ -130,7 +137,17 @@ final class StudyReader {
                 .flatMap(variant -> variant.feedings().stream())
                 .toList()));
         Study study = new Study(title, climate, animals.orElseThrow(), base, variants, assumed);
-        return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes);
+        return new Reading.Read(study, HexFormat.of().formatHex(digest.digest()), parameters, notes, placing);
+    }
+
+    /** Candidates are checked in the scenario without changes; in a variant those that are not there are left out. */
+    private PlacingGiven placing(PlacingEntry entry, LayoutReader reader, Sheet sheet, VariantReader variants) {
+        Map<String, List<CandidateSpot>> found = new LinkedHashMap<>();
+        found.put(VariantReader.BASE_NAME, reader.candidates(sheet, Set.of(), entry.candidates(), problems));
+        variants.sheets()
+                .forEach((name, changed) -> found.put(
+                        name, reader.candidates(changed.sheet(), changed.gone(), entry.candidates(), new Problems())));
+        return new PlacingGiven(entry, found);
     }
 
     /** Adds the trees of the survey to the supports, and says whether that could be done. */

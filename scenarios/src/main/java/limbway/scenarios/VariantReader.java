@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.study.Variant;
@@ -43,6 +44,10 @@ final class VariantReader {
     private final Enclosure drawn;
     private final Problems problems;
     private final Map<String, Place> names = new LinkedHashMap<>();
+    private final Map<String, Changed> sheets = new LinkedHashMap<>();
+
+    /** The entries of a variant, and the names that it removed. */
+    record Changed(Sheet sheet, Set<String> gone) {}
 
     VariantReader(LayoutReader reader, Sheet base, Enclosure drawn, Problems problems) {
         this.reader = reader;
@@ -70,6 +75,11 @@ final class VariantReader {
         return variants;
     }
 
+    /** The entries of each variant that was read, by its name. */
+    Map<String, Changed> sheets() {
+        return sheets;
+    }
+
     private Optional<Variant> read(MappingNode entry) {
         Fields fields = Fields.of(entry, Form.VARIANT, problems);
         String name = fields.words("name", "what to call it", "?");
@@ -94,6 +104,7 @@ final class VariantReader {
         Sheet sheet = applied.apply(changes.get());
         Layout layout = reader.read(sheet, applied.gone(), own);
         problems.addThoseOnlyIn(own, name);
+        sheets.put(name, new Changed(sheet, applied.gone()));
         return fields.build(() ->
                 new Variant(name, note, layout.enclosure(), layout.keeping(), Additions.to(drawn, layout.enclosure())));
     }

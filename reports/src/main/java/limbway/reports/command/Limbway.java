@@ -25,6 +25,7 @@ import limbway.reports.words.Cautions;
             ScreenCommand.class,
             CompareCommand.class,
             SweepCommand.class,
+            PlaceCommand.class,
             GraphCommand.class
         },
         synopsisHeading = "Use: ",
@@ -39,6 +40,7 @@ import limbway.reports.words.Cautions;
             "  limbway shade yard.yaml --out yard-shade",
             "  limbway screen yard.yaml --out yard-screen",
             "  limbway compare yard.yaml --out yard-compare",
+            "  limbway place yard.yaml --out yard-place",
             "",
             "Exit code: 0 done; 1 done, and something must be mended; 2 the input is wrong; 3 it could not be done.",
             "",

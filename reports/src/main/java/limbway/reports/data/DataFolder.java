@@ -114,6 +114,23 @@ public final class DataFolder {
                 tables);
     }
 
+    /**
+     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a placing.
+     *
+     * @param folder where to write; made if it does not exist
+     * @param info how it was made
+     * @param tables what came out
+     * @throws IOException if a file cannot be written
+     */
+    public static void write(Path folder, PlaceInfo info, List<CsvTable> tables) throws IOException {
+        tables(
+                folder,
+                "limbway-place",
+                info.title() + ", " + info.layout(),
+                "Where places of an enclosure should be so that apes travel off the ground, by simulation.",
+                tables);
+    }
+
     private static void tables(Path folder, String name, String title, String description, List<CsvTable> tables)
             throws IOException {
         Path data = Files.createDirectories(folder.resolve("data"));

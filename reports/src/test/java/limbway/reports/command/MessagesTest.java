@@ -41,7 +41,7 @@ class MessagesTest {
         refused("""
                 limbway: there is no such command
                   found    chek
-                  allowed  check, run, explain, shade, screen, graph
+                  allowed  check, run, explain, shade, screen, place, graph
                   mend     did you mean "check"?
                 """, limbway("chek", scenario));
     }
@@ -148,6 +148,7 @@ class MessagesTest {
             {"shade", "--help"},
             {"screen", "--help"},
             {"sweep", "--help"},
+            {"place", "--help"},
             {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);

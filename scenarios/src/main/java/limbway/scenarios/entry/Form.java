@@ -27,8 +27,13 @@ public enum Form {
                     "visitors",
                     "situation",
                     "assume",
+                    "placing",
                     "variants",
                     "sweep")),
+    /** Where places may be put, and what such a place must satisfy. */
+    PLACING(
+            List.of(),
+            List.of("candidates", "keeper-reach", "hoist", "apart", "load", "shaded", "no-hotter", "barrier-distance")),
     /** Where on Earth. */
     SITE(List.of("latitude", "longitude", "time-zone"), List.of("elevation", "horizon")),
     /** What can be walked on. */

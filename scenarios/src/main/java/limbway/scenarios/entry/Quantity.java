@@ -131,6 +131,14 @@ public enum Quantity {
     HANDLING("handling-min", "min", 0.1, 120, 0.5, 30),
     /** How much bedding lies in a place, against what a deep nest takes. */
     BEDDING("bedding", "", 0, 1, 0, 1),
+    /** Greatest height that a keeper reaches. */
+    KEEPER_REACH("keeper-reach", "m", 0, 100, 1, 6),
+    /** Least distance between places that are put. */
+    APART("apart", "m", 0, 100, 0, 30),
+    /** Weight of what is put up. */
+    LOAD("load", "kg", 0, 5000, 0, 500),
+    /** Least distance of places that are put from barriers. */
+    BARRIER_DISTANCE("barrier-distance", "m", 0, 100, 0, 20),
     /** Trees kept of a survey. */
     TALLEST("tallest", "", 1, 20000, 1, 20000),
     /** Points of a sweep that are spread by chance. */

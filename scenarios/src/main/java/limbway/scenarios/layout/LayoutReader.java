@@ -26,6 +26,7 @@ import limbway.scenarios.entry.DoorEntry;
 import limbway.scenarios.entry.HotWireEntry;
 import limbway.scenarios.entry.PanelEntry;
 import limbway.scenarios.entry.PlaceWords;
+import limbway.scenarios.entry.PlacingEntry;
 import limbway.scenarios.entry.ResourceEntry;
 import limbway.scenarios.entry.Section;
 import limbway.scenarios.entry.SupportEntry;
@@ -117,6 +118,28 @@ public final class LayoutReader {
         }
         Keeping keeping = new KeepingPlan(names, terrain, problems).read(sheet);
         return new Layout(enclosure(supports, panels, bounds, shading, resources), keeping);
+    }
+
+    /**
+     * Finds the candidates for places in a layout whose entries were read before.
+     *
+     * @param sheet the entries of the layout
+     * @param gone names that a variant removed; candidates on them are left out
+     * @param spots the candidates
+     * @param problems where mistakes of the candidates go
+     * @return those that are there, in their order
+     */
+    public List<CandidateSpot> candidates(
+            Sheet sheet, Set<String> gone, List<PlacingEntry.Spot> spots, Problems problems) {
+        Problems told = new Problems();
+        Names names = Names.of(sheet, ground.obstacles(), gone, told);
+        Builder builder = new Builder(names, ground.terrain(), problems);
+        List<CandidateSpot> found = new ArrayList<>();
+        for (PlacingEntry.Spot spot : spots) {
+            builder.locate(spot.where(), "place of a candidate")
+                    .ifPresent(at -> found.add(new CandidateSpot(spot.words(), at.point(), at.on())));
+        }
+        return found;
     }
 
     private Bounds bounds(Names names, List<Panel> panels, GroundRules rules, Problems problems) {

@@ -1,0 +1,268 @@
+package limbway.reports.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import limbway.model.enclosure.Resource;
+import limbway.model.enclosure.SupportKind;
+import limbway.model.geometry.Point;
+import limbway.reports.chart.DataTable;
+import limbway.reports.measure.placement.LivedLayout;
+import limbway.reports.measure.placement.PlacedLayout;
+import limbway.reports.measure.placement.PlacingAnswer;
+import limbway.reports.measure.placement.PlacingCriteria;
+import limbway.reports.words.Figures;
+import limbway.reports.words.IntervalText;
+import limbway.sim.experiment.placement.Candidate;
+import limbway.sim.experiment.placement.PlacingRule;
+import limbway.sim.experiment.placement.PlacingTask;
+import limbway.sim.experiment.statistics.Interval;
+
+/** What came of placing, in sentences for keepers. */
+public final class PlaceText {
+
+    private static final double ON_GROUND_M = 0.05;
+
+    private PlaceText() {}
+
+    /**
+     * Which place should be where.
+     *
+     * @param report what to tell
+     * @param layout one of the layouts
+     * @return for example {@code moving hatch from the ground at [28, 10] to mast-3 at 5.5 m}
+     */
+    public static String moves(PlaceReport report, PlacedLayout layout) {
+        PlacingTask task = report.answer().task();
+        List<String> parts = new ArrayList<>();
+        for (int i = 0; i < task.ids().size(); i++) {
+            String id = task.ids().get(i);
+            String to = told(report, layout.placing().spots().get(i));
+            parts.add(task.moved().isEmpty() ? id + " on " + to : id + " from " + from(report, id) + " to " + to);
+        }
+        String all = parts.size() == 1
+                ? parts.get(0)
+                : String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
+        return (task.moved().isEmpty() ? "adding " : "moving ") + all;
+    }
+
+    /** Where a candidate is; the height beside a distance along something that is not upright. */
+    private static String told(PlaceReport report, Candidate candidate) {
+        boolean lying = report.before().enclosure().supports().stream()
+                .filter(support -> support.id().equals(candidate.on()))
+                .anyMatch(support -> support.kind() != SupportKind.POLE && support.kind() != SupportKind.TRUNK);
+        return candidate.told() + (lying ? " (" + Figures.decimals(heightM(report, candidate.at()), 1) + " m up)" : "");
+    }
+
+    private static double heightM(PlaceReport report, Point at) {
+        return at.zM() - report.before().enclosure().ground().terrain().heightM(at.xM(), at.yM());
+    }
+
+    private static String from(PlaceReport report, String id) {
+        Resource now = report.before().enclosure().resources().stream()
+                .filter(resource -> resource.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        Point at = now.at();
+        double heightM = heightM(report, at);
+        String plan = "[" + Figures.decimals(at.xM(), 2) + ", " + Figures.decimals(at.yM(), 2) + "]";
+        if (!now.on().isEmpty()) {
+            return now.on() + " at a height of " + Figures.metres(heightM);
+        }
+        return heightM <= ON_GROUND_M
+                ? "the ground at " + plan
+                : "a height of " + Figures.metres(heightM) + " at " + plan;
+    }
+
+    /**
+     * The answer in short.
+     *
+     * @param report what to tell
+     * @return sentences
+     */
+    public static String sentence(PlaceReport report) {
+        PlacingAnswer answer = report.answer();
+        PlacedLayout best = answer.best();
+        if (!answer.isBetter()) {
+            return "No placing that was tried can be told to be better than the layout as it stands. The best of them is "
+                    + moves(report, best) + ": " + share(answer.fresh()) + " of the travel is then off the ground, "
+                    + share(answer.freshBefore()) + " as it stands.";
+        }
+        return "Best of " + count(answer.layouts().size(), "layout") + " lived in: " + moves(report, best) + ". Then "
+                + share(answer.fresh()) + " of the travel is off the ground; as it stands "
+                + share(answer.freshBefore())
+                + ".";
+    }
+
+    /**
+     * Whether it held up under fresh chance.
+     *
+     * @param report what to tell
+     * @return a sentence
+     */
+    public static String heldUp(PlaceReport report) {
+        PlacingAnswer answer = report.answer();
+        String gain = answer.gain()
+                .map(found -> IntervalText.points(found.mean(), found.lo(), found.hi()))
+                .orElse("no travel, no difference");
+        return "Under chance that the search never met, in "
+                + answer.fresh().values().size()
+                + " repetitions of each: " + gain + " points over the layout as it stands"
+                + (answer.isBetter() ? "; it held up." : ".");
+    }
+
+    /**
+     * How sure the selection is.
+     *
+     * @param report what to tell
+     * @return sentences
+     */
+    public static String guarantee(PlaceReport report) {
+        PlacingAnswer answer = report.answer();
+        int layouts = answer.layouts().size();
+        String points = Figures.decimals(100 * report.info().indifference(), 1) + " points";
+        String sure = Figures.decimals(100 * report.info().probability(), 1) + " %";
+        if (layouts == 1) {
+            return "Only one layout was lived in, so there was nothing to select.";
+        }
+        if (answer.selected().reached()) {
+            return "Sure to " + sure + ": none of the " + layouts + " is better by " + points + " or more. "
+                    + count(answer.selected().used(), "repetition") + " went into that.";
+        }
+        int left = answer.selected().left().size();
+        return "Not sure to " + sure + ": the budget of " + report.info().budget()
+                + " repetitions ended with " + left + " layouts left that may be better by " + points
+                + " or more. To be sure, up to " + answer.selected().atMost()
+                + " repetitions of each of them would do: --budget "
+                + needed(report) + ".";
+    }
+
+    /**
+     * A budget with which the selection is sure to end.
+     *
+     * @param report what to tell
+     * @return repetitions of all layouts together
+     */
+    public static long needed(PlaceReport report) {
+        var selected = report.answer().selected();
+        long more = (long) selected.left().size() * selected.atMost();
+        long dropped = 0;
+        for (int i = 0; i < selected.replications().size(); i++) {
+            dropped += selected.left().contains(i) ? 0 : selected.replications().get(i);
+        }
+        return dropped + more;
+    }
+
+    /**
+     * How the candidates came about.
+     *
+     * @param report what to tell
+     * @return sentences
+     */
+    public static String candidates(PlaceReport report) {
+        var info = report.info();
+        List<String> out = new ArrayList<>();
+        info.out().forEach((rule, count) -> out.add(count + " by " + words(rule)));
+        if (info.unreachable() > 0) {
+            out.add(info.unreachable() + " because not every body gets there and back");
+        }
+        String made = info.spacingM()
+                .map(spacing -> info.candidates() + " candidates stand every " + Figures.metres(spacing)
+                        + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
+                .orElse(info.candidates() + " candidates are given by the scenario");
+        return made + (out.isEmpty() ? "" : "; left out: " + String.join(", ", out)) + ". "
+                + (info.judgedAll()
+                        ? "All " + Figures.decimals((double) info.judged(), 0)
+                                + (report.answer().task().count() == 1 ? " of them were" : " combinations were")
+                        : Figures.decimals((double) info.judged(), 0) + " of too many combinations were")
+                + " judged by expected travel, and the best "
+                + report.answer().layouts().size() + " lived in."
+                + (info.rules().keeperReachM().isEmpty() && !info.rules().hoist()
+                        ? " Nobody said how high keepers reach: --keeper-reach or --hoist."
+                        : "");
+    }
+
+    private static String words(PlacingRule rule) {
+        return switch (rule) {
+            case KEEPER_REACH -> "the reach of keepers";
+            case LOAD -> "load";
+            case SHADED -> "sun at feeding hours";
+            case HEAT -> "heat at feeding hours";
+            case HOT_WIRE -> "hot wire";
+            case BARRIER_DISTANCE -> "nearness to barriers";
+        };
+    }
+
+    /**
+     * The layouts that were lived in.
+     *
+     * @param report what to tell
+     * @return one row for each, best first, then the layout as it stands
+     */
+    public static DataTable table(PlaceReport report) {
+        List<String> headers = new ArrayList<>(List.of("layout", "places", "off the ground", "expected", "waiting"));
+        report.animals().forEach(animal -> headers.add(animal));
+        headers.add("front");
+        headers.add("repetitions");
+        List<List<String>> rows = new ArrayList<>();
+        for (PlacedLayout layout : report.answer().layouts()) {
+            List<String> row = new ArrayList<>(List.of(
+                    layout.letter() + (layout.kept() ? "" : " (dropped)"),
+                    places(report, layout),
+                    share(layout.lived()),
+                    Figures.percent(layout.expected().offGround())));
+            measured(layout.lived(), row);
+            row.add(layout.onFront() ? "yes" : "no");
+            row.add(Integer.toString(layout.lived().values().size()));
+            rows.add(row);
+        }
+        List<String> before = new ArrayList<>(
+                List.of("as it stands", "", share(report.answer().before()), ""));
+        measured(report.answer().before(), before);
+        before.add("");
+        before.add(Integer.toString(report.answer().before().values().size()));
+        rows.add(before);
+        return new DataTable(headers, rows);
+    }
+
+    private static void measured(LivedLayout lived, List<String> row) {
+        row.add(Figures.decimals(lived.mean(PlacingCriteria.WAITING), 1) + " min");
+        for (int a = PlacingCriteria.FIRST_ENERGY; a < lived.criteria(); a++) {
+            row.add(Figures.decimals(lived.mean(a), 0) + " kJ");
+        }
+    }
+
+    /**
+     * Where the places are in a layout.
+     *
+     * @param report what to tell
+     * @param layout one of the layouts
+     * @return for example {@code hatch: mast-3 at 5.5 m; tray: deck-1}
+     */
+    public static String places(PlaceReport report, PlacedLayout layout) {
+        List<String> parts = new ArrayList<>();
+        List<String> ids = report.answer().task().ids();
+        for (int i = 0; i < ids.size(); i++) {
+            parts.add(ids.get(i) + ": " + told(report, layout.placing().spots().get(i)));
+        }
+        return String.join("; ", parts);
+    }
+
+    /**
+     * The share of travel off the ground.
+     *
+     * @param lived what was found
+     * @return for example {@code 74 % (70 to 78 %)}
+     */
+    public static String share(LivedLayout lived) {
+        Optional<Interval> found = lived.by(PlacingCriteria.OFF_GROUND);
+        return found.map(interval -> IntervalText.percent(interval.mean(), interval.lo(), interval.hi()))
+                .orElse(IntervalText.percent(0, OptionalDouble.empty(), OptionalDouble.empty()));
+    }
+
+    private static String count(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,238 @@
+package limbway.sim.experiment.placement;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+import limbway.model.body.Body;
+import limbway.model.enclosure.Barrier;
+import limbway.model.enclosure.Enclosure;
+import limbway.model.enclosure.HotWire;
+import limbway.model.enclosure.Resource;
+import limbway.model.geometry.Outline;
+import limbway.model.geometry.Point;
+import limbway.model.geometry.Segment;
+import limbway.model.study.Climate;
+import limbway.model.study.Feeding;
+import limbway.model.study.Variant;
+
+/** Leaves out candidates that break a rule. */
+public final class CandidateSieve {
+
+    /** So much of the beam may come through what still counts as shade, as in the audit of shade: an assumption. */
+    private static final double MOST_BEAM = 0.2;
+
+    /** So much hotter is not called hotter: what the model of heat is good for at best, an assumption [°C]. */
+    private static final double SAME_HEAT_C = 0.5;
+
+    private static final double ROUNDING_M = 1e-9;
+
+    private final PlacingRules rules;
+    private final Enclosure enclosure;
+    private final double heaviestKg;
+    private final FeedingLight light;
+    private final OptionalDouble nowC;
+
+    /**
+     * Prepares a sieve.
+     *
+     * @param rules what a place must satisfy
+     * @param task what is placed
+     * @param base the layout before
+     * @param bodies who lives there
+     * @param climate what the weather is like, or empty
+     * @param date the day on which sun and heat are looked up
+     */
+    public CandidateSieve(
+            PlacingRules rules,
+            PlacingTask task,
+            Variant base,
+            List<Body> bodies,
+            Optional<Climate> climate,
+            LocalDate date) {
+        this.rules = rules;
+        this.enclosure = base.enclosure();
+        this.heaviestKg =
+                bodies.stream().mapToDouble(Body::structuralMassKg).max().orElse(0);
+        List<Resource> now = enclosure.resources().stream()
+                .filter(resource -> task.moved().isEmpty()
+                        ? resource.kind() == task.kind()
+                        : task.moved().contains(resource.id()))
+                .toList();
+        this.light = new FeedingLight(enclosure, climate, date, hours(base, now));
+        this.nowC = now.stream()
+                .map(resource -> light.meanOperativeC(resource.at()))
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .average();
+    }
+
+    /** Hours at which the places are fed; noon for places where nothing is fed. */
+    private static List<LocalTime> hours(Variant base, List<Resource> now) {
+        List<LocalTime> fed = base.feedings().stream()
+                .filter(feeding ->
+                        now.stream().anyMatch(resource -> resource.id().equals(feeding.resource())))
+                .map(Feeding::at)
+                .distinct()
+                .sorted()
+                .toList();
+        return fed.isEmpty() ? List.of(LocalTime.NOON) : fed;
+    }
+
+    /**
+     * What was left.
+     *
+     * @param broken the rules that each candidate breaks, in the order of the candidates
+     */
+    public record Sifted(List<Set<PlacingRule>> broken) {
+
+        /** Keeps a copy of the list. */
+        public Sifted {
+            broken = List.copyOf(broken);
+        }
+
+        /**
+         * How many candidates some rules leave.
+         *
+         * @param of the rules
+         * @return number of candidates that break none of them
+         */
+        public int left(Set<PlacingRule> of) {
+            return (int) broken.stream()
+                    .filter(set -> set.stream().noneMatch(of::contains))
+                    .count();
+        }
+
+        /**
+         * The fewest rules that together leave too few.
+         *
+         * @param count how many candidates are needed
+         * @return one rule, or two, or all that were broken; empty if enough are left
+         */
+        public Set<PlacingRule> contradiction(int count) {
+            Set<PlacingRule> all = EnumSet.noneOf(PlacingRule.class);
+            broken.forEach(all::addAll);
+            if (left(all) >= count) {
+                return Set.of();
+            }
+            for (PlacingRule one : all) {
+                if (left(EnumSet.of(one)) < count) {
+                    return EnumSet.of(one);
+                }
+            }
+            for (PlacingRule one : all) {
+                for (PlacingRule other : all) {
+                    if (left(EnumSet.of(one, other)) < count) {
+                        return EnumSet.of(one, other);
+                    }
+                }
+            }
+            return all;
+        }
+
+        /**
+         * How many candidates each rule leaves out, counting those that break several each time.
+         *
+         * @return rules that leave out any
+         */
+        public Map<PlacingRule, Integer> out() {
+            Map<PlacingRule, Integer> counts = new EnumMap<>(PlacingRule.class);
+            broken.forEach(set -> set.forEach(rule -> counts.merge(rule, 1, Integer::sum)));
+            return counts;
+        }
+    }
+
+    /**
+     * Looks at all candidates.
+     *
+     * @param candidates the candidates
+     * @return the rules that each breaks
+     */
+    public Sifted sift(List<Candidate> candidates) {
+        List<Set<PlacingRule>> broken = new ArrayList<>();
+        candidates.forEach(candidate -> broken.add(broken(candidate)));
+        return new Sifted(broken);
+    }
+
+    private Set<PlacingRule> broken(Candidate candidate) {
+        Set<PlacingRule> broken = EnumSet.noneOf(PlacingRule.class);
+        Point at = candidate.at();
+        double heightM = at.zM() - enclosure.ground().terrain().heightM(at.xM(), at.yM());
+        if (rules.keeperReachM().isPresent()
+                && !rules.hoist()
+                && heightM > rules.keeperReachM().getAsDouble() + ROUNDING_M) {
+            broken.add(PlacingRule.KEEPER_REACH);
+        }
+        if (rules.loadKg().isPresent() && !bears(candidate)) {
+            broken.add(PlacingRule.LOAD);
+        }
+        if (rules.shaded() && light.greatestBeam(at) > MOST_BEAM) {
+            broken.add(PlacingRule.SHADED);
+        }
+        if (rules.noHotter()
+                && nowC.isPresent()
+                && light.meanOperativeC(at).orElse(0) > nowC.getAsDouble() + SAME_HEAT_C) {
+            broken.add(PlacingRule.HEAT);
+        }
+        if (enclosure.bounds().hotWires().stream().anyMatch(wire -> distanceM(wire, at) < wire.clearanceM())) {
+            broken.add(PlacingRule.HOT_WIRE);
+        }
+        if (enclosure.bounds().barriers().stream()
+                .anyMatch(barrier -> distanceM(barrier.footprint(), at) < Math.max(rules.barrierM(), ROUNDING_M)
+                        && (rules.barrierM() > 0 || isWithin(barrier, at)))) {
+            broken.add(PlacingRule.BARRIER_DISTANCE);
+        }
+        return broken;
+    }
+
+    private boolean bears(Candidate candidate) {
+        double neededKg = rules.loadKg().getAsDouble() + heaviestKg;
+        boolean supportBears = enclosure.supports().stream()
+                .filter(support -> support.id().equals(candidate.on()))
+                .allMatch(support -> support.bearing().bearsKg().orElse(neededKg) >= neededKg);
+        return supportBears
+                && enclosure.platforms().stream()
+                        .filter(platform -> platform.id().equals(candidate.on()))
+                        .allMatch(platform -> platform.bearsKg().orElse(neededKg) >= neededKg);
+    }
+
+    private static boolean isWithin(Barrier barrier, Point at) {
+        return at.zM() >= barrier.baseZM() && at.zM() <= barrier.topZM();
+    }
+
+    private static double distanceM(HotWire wire, Point at) {
+        if (wire instanceof HotWire.Strand strand) {
+            return strand.line().pieces().stream()
+                    .mapToDouble(piece -> piece.distanceM(at))
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY);
+        }
+        HotWire.Planting planting = (HotWire.Planting) wire;
+        double above = Math.max(0, Math.max(planting.baseZM() - at.zM(), at.zM() - planting.topZM()));
+        return Math.hypot(distanceM(planting.footprint(), at), above);
+    }
+
+    /** Distance in plan, 0 within. */
+    private static double distanceM(Outline outline, Point at) {
+        if (outline.covers(at.xM(), at.yM())) {
+            return 0;
+        }
+        Point flat = at.atHeight(0);
+        double least = Double.POSITIVE_INFINITY;
+        int n = outline.corners().size();
+        for (int i = 0; i < n; i++) {
+            Segment edge = new Segment(
+                    outline.corners().get(i).atHeight(0),
+                    outline.corners().get((i + 1) % n).atHeight(0));
+            least = Math.min(least, edge.distanceM(flat));
+        }
+        return least;
+    }
+}

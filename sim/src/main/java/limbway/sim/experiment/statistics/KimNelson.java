@@ -1,0 +1,261 @@
+package limbway.sim.experiment.statistics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Selects the system with the greatest mean, one replication after another, and drops those that are clearly worse.
+ *
+ * <p>If the best mean is better than all others by the indifference or more, it is selected with the stated probability at
+ * least; if others are nearer than that, one of those that are as good is. Systems may have different variances and may be run
+ * under the same chance, because only their differences are looked at.
+ *
+ * @source Kim and Nelson 2001, ACM Trans. Model. Comput. Simul. 11:251-273, doi 10.1145/502109.502111, with c = 1 (from
+ *     memory)
+ * @validity values of a system are independent from replication to replication and near normal: one value stands for whole
+ *     days of the whole group
+ */
+public final class KimNelson {
+
+    private final double probability;
+    private final double indifference;
+    private final int firstStage;
+
+    /** Where values come from. */
+    @FunctionalInterface
+    public interface Source {
+
+        /**
+         * Values of one system; the same replication means the same chance in all.
+         *
+         * @param system number of the system, from 0
+         * @param first number of the first replication, from 0
+         * @param count how many, 1 or more
+         * @return one value for each replication, greater is better; empty if the work was ended
+         */
+        Optional<double[]> values(int system, int first, int count);
+    }
+
+    /**
+     * Sets up a selection.
+     *
+     * @param probability least probability of selecting a best one, above 0.5 and below 1
+     * @param indifference smallest difference of means that matters, above 0
+     * @param firstStage replications of every system before any is dropped, 2 or more; 10 or more is advised
+     * @throws IllegalArgumentException naming the argument outside its range
+     */
+    public KimNelson(double probability, double indifference, int firstStage) {
+        if (!(probability > 0.5 && probability < 1)) {
+            throw new IllegalArgumentException(
+                    "selection: probability = " + probability + ", allowed above 0.5 and below 1");
+        }
+        if (!(indifference > 0)) {
+            throw new IllegalArgumentException("selection: indifference = " + indifference + ", allowed above 0");
+        }
+        if (firstStage < 2) {
+            throw new IllegalArgumentException("selection: firstStage = " + firstStage + ", allowed 2 or more");
+        }
+        this.probability = probability;
+        this.indifference = indifference;
+        this.firstStage = firstStage;
+    }
+
+    /**
+     * The constant eta of the procedure, {@code ((2(1-p)/(k-1))^(-2/(n-1)) - 1)/2}.
+     *
+     * @param systems number of systems, 2 or more
+     * @return a number above 0
+     */
+    public double eta(int systems) {
+        double tail = 2 * (1 - probability) / (systems - 1);
+        return 0.5 * (StrictMath.pow(tail, -2.0 / (firstStage - 1)) - 1);
+    }
+
+    /**
+     * The constant h² of the procedure, {@code 2 eta (n-1)}.
+     *
+     * @param systems number of systems, 2 or more
+     * @return a number above 0
+     */
+    public double h2(int systems) {
+        return 2 * eta(systems) * (firstStage - 1);
+    }
+
+    /**
+     * What came of a selection.
+     *
+     * @param best number of the system with the greatest mean of those left
+     * @param left systems that were never dropped, in order
+     * @param reached whether the stated probability holds; false if the budget ended before
+     * @param replications replications that the judgement of each system rests on
+     * @param atMost replications of each system left after which the procedure is sure to have ended
+     */
+    public record Selected(int best, List<Integer> left, boolean reached, List<Integer> replications, int atMost) {
+
+        /** Keeps copies. */
+        public Selected {
+            left = List.copyOf(left);
+            replications = List.copyOf(replications);
+        }
+
+        /**
+         * All replications that were judged.
+         *
+         * @return sum over the systems
+         */
+        public int used() {
+            return replications.stream().mapToInt(n -> n).sum();
+        }
+    }
+
+    /**
+     * Runs the selection.
+     *
+     * @param systems number of systems, 1 or more
+     * @param budget replications of all systems together that may be used; at least the first stage of all is
+     * @param source where values come from
+     * @param batch how many replications are asked for at once; the judgement does not depend on it
+     * @return the selection, or empty if the source was ended
+     */
+    public Optional<Selected> run(int systems, int budget, Source source, int batch) {
+        State state = new State(systems);
+        for (int i = 0; i < systems; i++) {
+            Optional<double[]> first = source.values(i, 0, firstStage);
+            if (first.isEmpty()) {
+                return Optional.empty();
+            }
+            state.known[i] = first.get();
+        }
+        state.begin();
+        while (!state.isOver() && state.used() + state.left.size() <= budget) {
+            for (int i : state.left) {
+                if (state.known[i].length == state.done) {
+                    Optional<double[]> more = source.values(i, state.done, batch);
+                    if (more.isEmpty()) {
+                        return Optional.empty();
+                    }
+                    state.append(i, more.get());
+                }
+            }
+            state.step();
+        }
+        return Optional.of(state.selected());
+    }
+
+    private final class State {
+        private final int systems;
+        private final double h2;
+        private final double[][] known;
+        private final double[] sum;
+        private final int[] replications;
+        private final double[][] differenceVariance;
+        private List<Integer> left = new ArrayList<>();
+        private int done;
+
+        State(int systems) {
+            this.systems = systems;
+            h2 = systems > 1 ? h2(systems) : 0;
+            known = new double[systems][];
+            sum = new double[systems];
+            replications = new int[systems];
+            differenceVariance = new double[systems][systems];
+            for (int i = 0; i < systems; i++) {
+                left.add(i);
+            }
+        }
+
+        void begin() {
+            for (int i = 0; i < systems; i++) {
+                for (int l = 0; l < i; l++) {
+                    differenceVariance[i][l] = variance(known[i], known[l]);
+                    differenceVariance[l][i] = differenceVariance[i][l];
+                }
+                for (int r = 0; r < firstStage; r++) {
+                    sum[i] += known[i][r];
+                }
+                replications[i] = firstStage;
+            }
+            done = firstStage;
+            screen();
+        }
+
+        private double variance(double[] a, double[] b) {
+            double mean = 0;
+            for (int r = 0; r < firstStage; r++) {
+                mean += (a[r] - b[r]) / firstStage;
+            }
+            double squares = 0;
+            for (int r = 0; r < firstStage; r++) {
+                double off = a[r] - b[r] - mean;
+                squares += off * off;
+            }
+            return squares / (firstStage - 1);
+        }
+
+        void append(int system, double[] more) {
+            double[] all = Arrays.copyOf(known[system], done + more.length);
+            System.arraycopy(more, 0, all, done, more.length);
+            known[system] = all;
+        }
+
+        void step() {
+            for (int i : left) {
+                sum[i] += known[i][done];
+                replications[i]++;
+            }
+            done++;
+            screen();
+        }
+
+        private void screen() {
+            List<Integer> still = new ArrayList<>();
+            for (int i : left) {
+                boolean keeps = true;
+                for (int l : left) {
+                    keeps &= i == l || sum[i] >= sum[l] - allowance(i, l);
+                }
+                if (keeps) {
+                    still.add(i);
+                }
+            }
+            left = still;
+        }
+
+        private double allowance(int i, int l) {
+            double room = h2 * differenceVariance[i][l] / (indifference * indifference) - done;
+            return Math.max(0, indifference / 2 * room);
+        }
+
+        int used() {
+            return Arrays.stream(replications).sum();
+        }
+
+        /** After so many replications nothing is allowed for any more. */
+        int atMost() {
+            double most = 0;
+            for (int i : left) {
+                for (int l : left) {
+                    most = Math.max(most, h2 * differenceVariance[i][l] / (indifference * indifference));
+                }
+            }
+            return Math.max(firstStage, (int) Math.min(Integer.MAX_VALUE - 1.0, Math.floor(most)) + 1);
+        }
+
+        boolean isOver() {
+            return left.size() == 1 || done >= atMost();
+        }
+
+        Selected selected() {
+            int best = left.get(0);
+            for (int i : left) {
+                if (sum[i] > sum[best]) {
+                    best = i;
+                }
+            }
+            List<Integer> counts = Arrays.stream(replications).boxed().toList();
+            return new Selected(best, left, isOver(), counts, left.size() == 1 ? done : atMost());
+        }
+    }
+}
