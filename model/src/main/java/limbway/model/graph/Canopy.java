@@ -69,7 +69,7 @@ final class Canopy {
             List<Integer> list = new ArrayList<>(holds);
             for (int i = 0; i < list.size(); i++) {
                 for (int j = i + 1; j < list.size(); j++) {
-                    if (!known.both(list.get(i), list.get(j))) {
+                    if (!known.bothInCrowns(list.get(i), list.get(j))) {
                         draft.moves().along(list.get(i), list.get(j), LocomotorMode.CLAMBER, false, draft.branches());
                     }
                 }

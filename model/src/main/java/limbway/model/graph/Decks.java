@@ -72,7 +72,7 @@ final class Decks {
             List<Integer> holds = new ArrayList<>(holdsOn.get(p));
             for (int i = 0; i < holds.size(); i++) {
                 for (int j = i + 1; j < holds.size(); j++) {
-                    if (!known.both(holds.get(i), holds.get(j))
+                    if (!known.bothOnDecks(holds.get(i), holds.get(j))
                             && plan.sees(
                                     draft.holds().place(holds.get(i)),
                                     draft.holds().place(holds.get(j)))) {

@@ -100,7 +100,7 @@ final class GroundWays {
         int[] holds = places.stream().mapToInt(Integer::intValue).toArray();
         List<Point> points = Arrays.stream(holds).mapToObj(draft.holds()::place).toList();
         NearbyPlaces.forEachPair(points, (i, j) -> {
-            if (!known.both(holds[i], holds[j]) && plan.sees(points.get(i), points.get(j))) {
+            if (!known.bothOnGround(holds[i], holds[j]) && plan.sees(points.get(i), points.get(j))) {
                 walk(holds[i], holds[j]);
             }
         });

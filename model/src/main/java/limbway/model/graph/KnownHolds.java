@@ -1,7 +1,6 @@
 package limbway.model.graph;
 
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.BitSet;
 
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Platform;
@@ -22,7 +21,9 @@ final class KnownHolds {
     /** A place counts as on a deck or in a crown within this much, for rounding [m]. */
     private static final double ON_M = 1e-6;
 
-    private final Set<Integer> known = new TreeSet<>();
+    private final BitSet onDecks = new BitSet();
+    private final BitSet inCrowns = new BitSet();
+    private final BitSet onGround = new BitSet();
 
     private KnownHolds() {}
 
@@ -32,15 +33,25 @@ final class KnownHolds {
         for (int hold = 0; hold < graph.holdCount(); hold++) {
             holds.meet(graph, hold, draft, decks, canopy);
             if (graph.isWalkedFrom(hold)) {
-                holds.known.add(ground.holdAt(graph.place(hold)));
+                holds.onGround.set(ground.holdAt(graph.place(hold)));
             }
         }
         return holds;
     }
 
-    /** Whether both are known. */
-    boolean both(int one, int other) {
-        return known.contains(one) && known.contains(other);
+    /** Whether both are known as holds of a deck. */
+    boolean bothOnDecks(int one, int other) {
+        return onDecks.get(one) && onDecks.get(other);
+    }
+
+    /** Whether both are known as holds of a crown. */
+    boolean bothInCrowns(int one, int other) {
+        return inCrowns.get(one) && inCrowns.get(other);
+    }
+
+    /** Whether both are known as places of the ground. */
+    boolean bothOnGround(int one, int other) {
+        return onGround.get(one) && onGround.get(other);
     }
 
     private void meet(RouteGraph graph, int hold, Draft draft, Decks decks, Canopy canopy) {
@@ -49,21 +60,21 @@ final class KnownHolds {
             Segment line = draft.pieces().get(i).line();
             double share = line.nearestShare(place);
             if (line.at(share).distanceM(place) <= Pieces.SAME_PLACE_M) {
-                known.add(draft.holdOn(i, share));
+                draft.holdOn(i, share);
             }
         }
         for (int p = 0; p < decks.platforms().size(); p++) {
             Platform deck = decks.platforms().get(p);
             boolean level = Math.abs(deck.zM() - place.zM()) <= ON_M;
             if (level && deck.nearestTo(place).distanceM(place) <= ON_M) {
-                known.add(decks.holdAt(p, place));
+                onDecks.set(decks.holdAt(p, place));
             }
         }
         if (graph.isAmongBranches(hold)) {
             for (int c = 0; c < draft.enclosure().crowns().size(); c++) {
                 Crown crown = draft.enclosure().crowns().get(c);
                 if (crown.space().distanceM(place) <= ON_M) {
-                    known.add(canopy.holdIn(c, place));
+                    inCrowns.set(canopy.holdIn(c, place));
                 }
             }
         }

@@ -40,6 +40,16 @@ public record Candidate(LinkKind kind, Tie from, Tie to, double diameterM) {
     }
 
     /**
+     * Whether it can hang beside another new link: nowhere within a decimetre of it, but near a place where both are tied.
+     *
+     * @param other another link
+     * @return false where they would cross or chafe
+     */
+    public boolean keepsApart(Candidate other) {
+        return Fit.keepApart(this, other);
+    }
+
+    /**
      * The change of the layout.
      *
      * @param id name of the link, not in use

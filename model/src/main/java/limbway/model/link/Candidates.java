@@ -1,6 +1,7 @@
 package limbway.model.link;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,18 @@ public record Candidates(
     /** Keeps copies. */
     public Candidates {
         all = List.copyOf(all);
-        refused = java.util.Collections.unmodifiableMap(new EnumMap<>(refused));
+        Map<Limit, Integer> copy = new EnumMap<>(Limit.class);
+        copy.putAll(refused);
+        refused = Collections.unmodifiableMap(copy);
+    }
+
+    /**
+     * No links, where none are asked for.
+     *
+     * @return nothing looked at
+     */
+    public static Candidates none() {
+        return new Candidates(List.of(), 0, 0, 0, 0, Map.of());
     }
 
     /**

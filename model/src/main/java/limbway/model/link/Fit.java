@@ -163,6 +163,24 @@ final class Fit {
         return false;
     }
 
+    static boolean keepApart(Candidate one, Candidate other) {
+        double leastM = APART_M + (one.diameterM() + other.diameterM()) / 2;
+        for (Segment piece : one.axis().pieces()) {
+            for (Segment beside : other.axis().pieces()) {
+                ClosestApproach closest = ClosestApproach.of(piece, beside);
+                if (closest.distanceM() < leastM) {
+                    Point place = piece.at(closest.shareOnFirst());
+                    double fromEndM = Math.min(
+                            place.distanceM(one.from().at()), place.distanceM(one.to().at()));
+                    if (fromEndM > KNOT_M) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
     /** By reach, or by leap for a body that leaps; the rule of the audit of barriers, for each place of the link. */
     private boolean leadsOut(Brink brink, Point place, Candidate link) {
         if (brink.anyHeight() && heightM(place) <= overheadM) {

@@ -130,16 +130,27 @@ public final class WhatIf {
      * @return one for each errand
      */
     public List<WayCosts> with(Alteration.SupportAdded link) {
+        return effect(link).costs();
+    }
+
+    /**
+     * The costs with a link, and what it costs to cross it.
+     *
+     * @param link what would be added
+     * @return both
+     */
+    public LinkEffect effect(Alteration.SupportAdded link) {
         Enclosure after = link.applyTo(enclosure);
         Optional<Part.Round> part = Part.of(enclosure, after, link, settings);
-        return part.isPresent()
-                ? over(RouteGraph.compileAround(
-                        part.get().enclosure(),
-                        after,
-                        settings,
-                        graph,
-                        part.get().meetsGround()))
-                : compiled(after);
+        if (part.isEmpty()) {
+            RouteGraph fresh = RouteGraph.compile(after, settings);
+            Map<Body, MoveCosts> costs = costs(fresh);
+            return new LinkEffect(compiled(fresh, costs), crossings(fresh, costs, link));
+        }
+        RouteGraph around = RouteGraph.compileAround(
+                part.get().enclosure(), after, settings, graph, part.get().meetsGround());
+        Map<Body, MoveCosts> costs = costs(around);
+        return new LinkEffect(over(around, costs), crossings(around, costs, link));
     }
 
     /**
@@ -150,10 +161,36 @@ public final class WhatIf {
      */
     public List<WayCosts> compiled(Enclosure after) {
         RouteGraph fresh = RouteGraph.compile(after, settings);
+        return compiled(fresh, costs(fresh));
+    }
+
+    private Map<Body, MoveCosts> costs(RouteGraph of) {
+        Map<Body, MoveCosts> costs = new LinkedHashMap<>();
+        routes.keySet().forEach(body -> costs.put(body, MoveCosts.of(of, body, energy)));
+        return costs;
+    }
+
+    private static List<Crossing> crossings(
+            RouteGraph of, Map<Body, MoveCosts> costs, Alteration.SupportAdded link) {
+        HoldsByPlace there = new HoldsByPlace(of);
+        int from = there.at(link.support().axis().start());
+        int to = there.at(link.support().axis().end());
+        List<Crossing> crossings = new ArrayList<>();
+        for (Map.Entry<Body, MoveCosts> entry : costs.entrySet()) {
+            IncomingMoves moves = new IncomingMoves(of, entry.getValue());
+            crossings.add(new Crossing(
+                    entry.getKey(),
+                    ReverseTree.offGround(moves, new int[] {to}).milliJ(from),
+                    ReverseTree.offGround(moves, new int[] {from}).milliJ(to)));
+        }
+        return crossings;
+    }
+
+    private List<WayCosts> compiled(RouteGraph fresh, Map<Body, MoveCosts> costs) {
         HoldsByPlace freshPlaces = new HoldsByPlace(fresh);
         WayCosts[] found = new WayCosts[errands.size()];
         for (Body body : routes.keySet()) {
-            IncomingMoves moves = new IncomingMoves(fresh, MoveCosts.of(fresh, body, energy));
+            IncomingMoves moves = new IncomingMoves(fresh, costs.get(body));
             Map<Integer, ReverseTree> off = new LinkedHashMap<>();
             Map<Integer, ReverseTree> over = new LinkedHashMap<>();
             for (int i = 0; i < found.length; i++) {
@@ -173,13 +210,13 @@ public final class WhatIf {
         return List.of(found);
     }
 
-    private List<WayCosts> over(RouteGraph part) {
+    private List<WayCosts> over(RouteGraph part, Map<Body, MoveCosts> costs) {
         int[] old = new int[part.holdCount()];
         Arrays.setAll(old, hold -> places.at(part.place(hold)));
         WayCosts[] found = new WayCosts[errands.size()];
         List<WayCosts> before = before();
         for (Body body : routes.keySet()) {
-            IncomingMoves moves = new IncomingMoves(part, MoveCosts.of(part, body, energy));
+            IncomingMoves moves = new IncomingMoves(part, costs.get(body));
             Map<Integer, Onward> onward = new LinkedHashMap<>();
             for (int i = 0; i < found.length; i++) {
                 Errand errand = errands.get(i);

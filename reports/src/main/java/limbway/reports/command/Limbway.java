@@ -23,6 +23,7 @@ import limbway.reports.words.Cautions;
             ExplainCommand.class,
             ShadeCommand.class,
             ScreenCommand.class,
+            LinkCommand.class,
             GraphCommand.class
         },
         synopsisHeading = "Use: ",
@@ -36,6 +37,7 @@ import limbway.reports.words.Cautions;
             "  limbway explain yard.yaml --body \"adult female\" --from nest-1 --to hatch",
             "  limbway shade yard.yaml --out yard-shade",
             "  limbway screen yard.yaml --out yard-screen",
+            "  limbway link yard.yaml --out yard-links",
             "",
             "Exit code: 0 done; 1 done, and something must be mended; 2 the input is wrong; 3 it could not be done.",
             "",

@@ -80,6 +80,23 @@ public final class DataFolder {
                 tables);
     }
 
+    /**
+     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a search for links.
+     *
+     * @param folder where to write; made if it does not exist
+     * @param info how it was made
+     * @param tables what came out
+     * @throws IOException if a file cannot be written
+     */
+    public static void write(Path folder, LinkInfo info, List<CsvTable> tables) throws IOException {
+        tables(
+                folder,
+                "limbway-link",
+                info.title() + ", " + info.layout(),
+                "Which ropes or poles would bring trips off the ground, and which supports hurt most if they fail.",
+                tables);
+    }
+
     private static void tables(Path folder, String name, String title, String description, List<CsvTable> tables)
             throws IOException {
         Path data = Files.createDirectories(folder.resolve("data"));
