@@ -91,8 +91,14 @@ public final class LinkText {
     }
 
     private static String trips(double fewer) {
-        return Figures.decimals(Math.abs(fewer), 0)
-                + (fewer >= 0 ? " trips a day leave the ground." : " more trips a day touch the ground.");
+        String many = Figures.decimals(Math.abs(fewer), 0);
+        boolean one = many.equals("1");
+        if (many.equals("0")) {
+            return "as many trips a day touch the ground as before.";
+        }
+        return fewer > 0
+                ? many + (one ? " trip a day leaves" : " trips a day leave") + " the ground."
+                : many + (one ? " more trip a day touches" : " more trips a day touch") + " the ground.";
     }
 
     /**
