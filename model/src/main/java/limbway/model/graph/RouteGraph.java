@@ -83,8 +83,8 @@ public final class RouteGraph {
         new LeapWays(draft, decks).connect();
         new DropWays(draft, decks, ground).connect();
         List<List<Integer>> useHolds = new UsePoints(draft, decks, canopy, faces, ground).find();
-        KnownHolds known =
-                before.map(graph -> KnownHolds.of(graph, draft, decks, canopy, ground)).orElse(KnownHolds.NONE);
+        KnownHolds known = before.map(graph -> KnownHolds.of(graph, draft, decks, canopy, ground))
+                .orElse(KnownHolds.NONE);
         decks.addWalks(known);
         faces.addClimbs();
         canopy.addClambers(known);

@@ -115,8 +115,8 @@ public record Fall(String cause, Set<String> with, Enclosure left, Set<String> l
     private static boolean isInFallenCrown(Resource resource, Enclosure before, Set<String> fallen) {
         return resource.on().isEmpty()
                 && before.crowns().stream()
-                        .anyMatch(crown -> fallen.contains(crown.trunk())
-                                && crown.space().distanceM(resource.at()) == 0);
+                        .anyMatch(crown ->
+                                fallen.contains(crown.trunk()) && crown.space().distanceM(resource.at()) == 0);
     }
 
     private static boolean stands(Support support) {

@@ -171,7 +171,8 @@ final class Fit {
                 if (closest.distanceM() < leastM) {
                     Point place = piece.at(closest.shareOnFirst());
                     double fromEndM = Math.min(
-                            place.distanceM(one.from().at()), place.distanceM(one.to().at()));
+                            place.distanceM(one.from().at()),
+                            place.distanceM(one.to().at()));
                     if (fromEndM > KNOT_M) {
                         return false;
                     }

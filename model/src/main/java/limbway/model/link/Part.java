@@ -53,15 +53,13 @@ final class Part {
      * The part round a link, or empty where the whole must be compiled: where the link takes away the sway of a pole, goes on
      * in one line with another support, or can be come to from sloping ground, from a panel or by a leap.
      */
-    static Optional<Round> of(
-            Enclosure before, Enclosure after, Alteration.SupportAdded link, GraphSettings settings) {
+    static Optional<Round> of(Enclosure before, Enclosure after, Alteration.SupportAdded link, GraphSettings settings) {
         Part part = new Part(before, after, link.support(), settings);
         boolean takesSway = before.supports().stream()
                 .anyMatch(support -> support.bearing().sways() && link.tiedTo().contains(support.id()));
         double heaviestKg = settings.energy().leap().heaviestKg();
-        boolean somebodyLeaps =
-                settings.bodies().stream().anyMatch(
-                        body -> body.leapM() > body.gapReachM() && body.massKg() <= heaviestKg);
+        boolean somebodyLeaps = settings.bodies().stream()
+                .anyMatch(body -> body.leapM() > body.gapReachM() && body.massKg() <= heaviestKg);
         boolean meetsGround = part.isNearGround();
         boolean onSlope = meetsGround && !before.ground().terrain().isLevel();
         return takesSway || somebodyLeaps || onSlope || part.continuesAnother() || part.isNearPanel()
@@ -95,8 +93,8 @@ final class Part {
         double dropM = settings.bodies().stream()
                 .filter(body -> body.leapM() > 0
                         && body.massKg() <= settings.energy().leap().heaviestKg())
-                .mapToDouble(body ->
-                        body.overheadReachM() + settings.energy().leap().deepestDropM())
+                .mapToDouble(
+                        body -> body.overheadReachM() + settings.energy().leap().deepestDropM())
                 .max()
                 .orElse(0);
         return Math.max(settings.widestGapM(), dropM);

@@ -39,7 +39,17 @@ public final class Series {
     private final List<int[]> toTarget = new ArrayList<>();
 
     /** Costs of one body between the ties, and over each link in both directions [mJ]. */
-    private record Ground(int[][] between, int[] there, int[] back) {}
+    private static final class Ground {
+        private final int[][] between;
+        private final int[] there;
+        private final int[] back;
+
+        Ground(int[][] between, int[] there, int[] back) {
+            this.between = between;
+            this.there = there;
+            this.back = back;
+        }
+    }
 
     /**
      * Looks up what lies between the ties.
@@ -76,8 +86,8 @@ public final class Series {
             Routes ways = routes.get(errand.body());
             int[] from = new int[holds.size()];
             int[] to = new int[holds.size()];
-            ReverseTree out = ReverseTree.offGround(
-                    IncomingMoves.reversed(graph, ways.costs()), new int[] {errand.fromHold()});
+            ReverseTree out =
+                    ReverseTree.offGround(IncomingMoves.reversed(graph, ways.costs()), new int[] {errand.fromHold()});
             for (int t = 0; t < from.length; t++) {
                 boolean isHold = holds.get(t) != HoldsByPlace.NONE;
                 from[t] = isHold ? out.milliJ(holds.get(t)) : ReverseTree.UNREACHABLE;
@@ -100,9 +110,8 @@ public final class Series {
         IncomingMoves moves = new IncomingMoves(graph, routes.costs());
         int[][] between = new int[holds.size()][holds.size()];
         for (int to = 0; to < between.length; to++) {
-            ReverseTree tree = holds.get(to) == HoldsByPlace.NONE
-                    ? null
-                    : ReverseTree.offGround(moves, new int[] {holds.get(to)});
+            ReverseTree tree =
+                    holds.get(to) == HoldsByPlace.NONE ? null : ReverseTree.offGround(moves, new int[] {holds.get(to)});
             for (int from = 0; from < between.length; from++) {
                 between[from][to] = tree == null || holds.get(from) == HoldsByPlace.NONE
                         ? ReverseTree.UNREACHABLE
@@ -204,8 +213,26 @@ public final class Series {
             int off = before.get(e).offMilliJ();
             int[] used = new int[links.size()];
             for (int link : links) {
-                off = Math.min(off, onward(e, ground, links, used, sum(fromStart.get(e)[start[link]], ground.there[link]), link, true));
-                off = Math.min(off, onward(e, ground, links, used, sum(fromStart.get(e)[end[link]], ground.back[link]), link, false));
+                off = Math.min(
+                        off,
+                        onward(
+                                e,
+                                ground,
+                                links,
+                                used,
+                                sum(fromStart.get(e)[start[link]], ground.there[link]),
+                                link,
+                                true));
+                off = Math.min(
+                        off,
+                        onward(
+                                e,
+                                ground,
+                                links,
+                                used,
+                                sum(fromStart.get(e)[end[link]], ground.back[link]),
+                                link,
+                                false));
             }
             costs.add(new WayCosts(off, before.get(e).overMilliJ()));
         }

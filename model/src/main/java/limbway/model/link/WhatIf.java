@@ -170,8 +170,7 @@ public final class WhatIf {
         return costs;
     }
 
-    private static List<Crossing> crossings(
-            RouteGraph of, Map<Body, MoveCosts> costs, Alteration.SupportAdded link) {
+    private static List<Crossing> crossings(RouteGraph of, Map<Body, MoveCosts> costs, Alteration.SupportAdded link) {
         HoldsByPlace there = new HoldsByPlace(of);
         int from = there.at(link.support().axis().start());
         int to = there.at(link.support().axis().end());

@@ -63,8 +63,7 @@ class CandidatesTest {
 
     @Test
     void nothingLeadsThroughWhatStandsThere() {
-        assertEquals(
-                Limit.BLOCKED, broken(scene().pole("between", 12, 10, 6).build(), limits(9, 30, 2.5), WEST, EAST));
+        assertEquals(Limit.BLOCKED, broken(scene().pole("between", 12, 10, 6).build(), limits(9, 30, 2.5), WEST, EAST));
         assertEquals(null, broken(scene().pole("between", 12, 10.3, 6).build(), limits(9, 30, 2.5), WEST, EAST));
         // the rope passes from 3.98 m to 3.6 m within the deck
         assertEquals(
@@ -82,8 +81,8 @@ class CandidatesTest {
 
     @Test
     void liveWireAndTheWayOutAreKeptFree() {
-        HotWire wire = new HotWire.Strand(
-                "wire", Polyline.straight(new Point(12, 9.5, 3.6), new Point(12, 9.5, 6)), 0.6);
+        HotWire wire =
+                new HotWire.Strand("wire", Polyline.straight(new Point(12, 9.5, 3.6), new Point(12, 9.5, 6)), 0.6);
         assertEquals(
                 Limit.WIRE,
                 broken(
@@ -128,7 +127,8 @@ class CandidatesTest {
                 .noneMatch(link -> List.of(link.from().on(), link.to().on()).contains("line")));
         LinkLimits onRopes = new LinkLimits(LinkKind.ROPE, 0.05, 1, 9, 30, 2.5, 1, true);
         assertTrue(Candidates.of(enclosure, FEMALE, onRopes).ties() > found.ties());
-        int refused = found.refused().values().stream().mapToInt(Integer::intValue).sum();
+        int refused =
+                found.refused().values().stream().mapToInt(Integer::intValue).sum();
         assertEquals(found.pairs(), refused + found.all().size());
     }
 

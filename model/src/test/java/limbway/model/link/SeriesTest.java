@@ -58,7 +58,8 @@ class SeriesTest {
             ChoiceSharpness sharpness = new ChoiceSharpness(22);
             routes.put(FEMALE, new Routes(graph, MoveCosts.of(graph, FEMALE, energy), sharpness));
             List<Errand> errands = List.of(
-                    new Errand(FEMALE, graph.useHolds(0)[0], 1, 3, 60), new Errand(FEMALE, graph.useHolds(1)[0], 0, 3, 60));
+                    new Errand(FEMALE, graph.useHolds(0)[0], 1, 3, 60),
+                    new Errand(FEMALE, graph.useHolds(1)[0], 0, 3, 60));
             whatIf = new WhatIf(enclosure, graph, settings, energy, routes, errands);
             expectation = new Expectation(errands, routes, sharpness);
             all = Candidates.of(enclosure, List.of(FEMALE), LIMITS).all();
@@ -90,7 +91,9 @@ class SeriesTest {
             assertTrue(gain.offGroundShare() > 0.9, gain.toString());
             assertEquals(6 * gain.offGroundShare(), gain.flippedTripsPerDay(), 1e-9);
             assertEquals(
-                    gain.offGroundShare(), row.expectation.gain(series.estimate(pair)).offGroundShare(), 0.02);
+                    gain.offGroundShare(),
+                    row.expectation.gain(series.estimate(pair)).offGroundShare(),
+                    0.02);
         }
     }
 

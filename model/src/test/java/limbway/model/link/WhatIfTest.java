@@ -87,7 +87,8 @@ class WhatIfTest {
             Alteration.SupportAdded link = candidate.alteration("new");
             List<WayCosts> compiled = whatIf.compiled(link.applyTo(oddYard()));
             int apart = farthestApartMilliJ(compiled, whatIf.with(link));
-            // a hold within a micrometre of another is that one, which bends the line through it and may turn one rounding
+            // a hold within a micrometre of another is that one, which bends the line through it and may turn one
+            // rounding
             assertTrue(apart <= 1, candidate + ": " + apart + " mJ");
             same += apart == 0 ? 1 : 0;
             better += compiled.equals(before) ? 0 : 1;

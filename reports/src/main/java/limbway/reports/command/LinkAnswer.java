@@ -21,12 +21,14 @@ final class LinkAnswer {
 
     static Map<String, Object> of(LinkReport report) {
         Map<String, Object> root = report.info().record();
-        root.put("links", report.found().proposals().stream()
-                .map(proposal -> proposal(report, proposal))
-                .toList());
-        root.put("fragile", report.found().fragile().stream()
-                .map(LinkAnswer::fragile)
-                .toList());
+        root.put(
+                "links",
+                report.found().proposals().stream()
+                        .map(proposal -> proposal(report, proposal))
+                        .toList());
+        root.put(
+                "fragile",
+                report.found().fragile().stream().map(LinkAnswer::fragile).toList());
         Map<String, Object> looked = new LinkedHashMap<>();
         looked.put("ties", report.found().candidates().ties());
         looked.put("pairs", report.found().candidates().pairs());
@@ -38,8 +40,7 @@ final class LinkAnswer {
         report.found()
                 .candidates()
                 .refused()
-                .forEach((limit, count) ->
-                        looked.put("refused_" + limit.name().toLowerCase(Locale.ROOT), count));
+                .forEach((limit, count) -> looked.put("refused_" + limit.name().toLowerCase(Locale.ROOT), count));
         root.put("candidates", looked);
         root.put("parameters", RunRecord.parameters(report.info().parameters()));
         return root;

@@ -83,9 +83,7 @@ final class LinkCommand implements Callable<Integer> {
             description = "How many proposals are lived with; without it 5. The others are told as expected.")
     private int check;
 
-    @Option(
-            names = "--fragile-only",
-            description = "Only tell what hurts most if it fails.")
+    @Option(names = "--fragile-only", description = "Only tell what hurts most if it fails.")
     private boolean fragileOnly;
 
     @Option(
@@ -164,7 +162,8 @@ final class LinkCommand implements Callable<Integer> {
         if (fragileOnly) {
             return Candidates.none();
         }
-        Candidates found = Candidates.of(question.layout().enclosure(), question.study().bodies(), may);
+        Candidates found =
+                Candidates.of(question.layout().enclosure(), question.study().bodies(), may);
         if (!found.all().isEmpty()) {
             return found;
         }
@@ -178,7 +177,8 @@ final class LinkCommand implements Callable<Integer> {
         if (found.highestTieM() < may.clearanceM()) {
             throw Refusal.of(
                     "the clearance lies above everything that a link could be tied to",
-                    "--clearance " + may.clearanceM() + "; the highest place is at " + Math.floor(10 * found.highestTieM()) / 10 + " m",
+                    "--clearance " + may.clearanceM() + "; the highest place is at "
+                            + Math.floor(10 * found.highestTieM()) / 10 + " m",
                     "a clearance below that",
                     "lower --clearance, or build higher");
         }

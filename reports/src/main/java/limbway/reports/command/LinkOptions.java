@@ -18,7 +18,8 @@ final class LinkOptions {
             paramLabel = "KIND",
             defaultValue = "rope",
             converter = Kind.class,
-            description = "What is added: rope, with the sag that a scenario assumes, or pole, laid straight; without it rope.")
+            description =
+                    "What is added: rope, with the sag that a scenario assumes, or pole, laid straight; without it rope.")
     private LinkKind kind;
 
     @Option(
@@ -57,8 +58,9 @@ final class LinkOptions {
             paramLabel = "M",
             defaultValue = "2.5",
             converter = Metres.class,
-            description = "Least height of every part of it above the ground, for the heads of keepers and the hands of visitors; "
-                    + "without it 2.5 m.")
+            description =
+                    "Least height of every part of it above the ground, for the heads of keepers and the hands of visitors; "
+                            + "without it 2.5 m.")
     private double clearanceM;
 
     @Option(
@@ -71,7 +73,8 @@ final class LinkOptions {
 
     @Option(
             names = "--on-ropes",
-            description = "Also tie it to ropes and branches, which give way; without it only to poles, trunks, beams and decks.")
+            description =
+                    "Also tie it to ropes and branches, which give way; without it only to poles, trunks, beams and decks.")
     private boolean onRopes;
 
     LinkLimits limits() throws Refusal {

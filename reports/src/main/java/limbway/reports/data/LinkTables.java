@@ -37,7 +37,8 @@ public final class LinkTables {
                         Field.text("to", "other end"),
                         Field.number("length_m", "length along the link between its ends [m]"),
                         Field.number("expected_gain", "expected gain of the off-ground share of today's trips [1]"),
-                        Field.number("expected_flipped", "expected number of today's trips that leave the ground [1/d]"),
+                        Field.number(
+                                "expected_flipped", "expected number of today's trips that leave the ground [1/d]"),
                         Field.number("gain", "gain of the off-ground share by distance, lived with [1]"),
                         Field.number("gain_lo", "lower end of its 95 % interval [1]"),
                         Field.number("gain_hi", "upper end of its 95 % interval [1]"),
@@ -60,8 +61,8 @@ public final class LinkTables {
                                 .map(lived -> CsvTable.number(lived.offGround().hi(), DECIMALS))
                                 .orElse(""),
                         proposal.lived()
-                                .map(lived -> CsvTable.number(
-                                        lived.fewerGroundTrips().mean(), CENTIMETRES))
+                                .map(lived ->
+                                        CsvTable.number(lived.fewerGroundTrips().mean(), CENTIMETRES))
                                 .orElse(""));
             }
         }
@@ -77,7 +78,8 @@ public final class LinkTables {
                         Field.text("falls_with_it", "supports, decks and crowns that come down with it"),
                         Field.text("lost_places", "places that are then used from the ground"),
                         Field.number("expected_loss", "expected loss of the off-ground share of today's trips [1]"),
-                        Field.number("expected_grounded", "expected number of today's trips that go to the ground [1/d]"),
+                        Field.number(
+                                "expected_grounded", "expected number of today's trips that go to the ground [1/d]"),
                         Field.number("loss", "loss of the off-ground share by distance, lived without it [1]")));
         for (Fragile one : found.fragile()) {
             table.row(

@@ -25,9 +25,7 @@ public record LinkCriterion(String name, boolean isShare, Function<Outcome, Opti
      */
     public static Criterion offGround() {
         return new LinkCriterion(
-                "off_ground",
-                true,
-                one -> OffGroundShare.of(one.journals().get(0), trip -> true, Aspect.DISTANCE));
+                "off_ground", true, one -> OffGroundShare.of(one.journals().get(0), trip -> true, Aspect.DISTANCE));
     }
 
     /**

@@ -12,7 +12,6 @@ import limbway.reports.chart.DataTable;
 import limbway.reports.chart.EnclosureDrawing;
 import limbway.reports.chart.Picture;
 import limbway.reports.data.LinkInfo;
-import limbway.reports.measure.Stretch;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 import limbway.sim.experiment.link.Fragile;
@@ -48,8 +47,8 @@ public final class LinkPage {
      */
     public static String html(LinkReport report) {
         LinkInfo info = report.info();
-        Html html = Html.page((info.links() > 0 ? "Which links to add: " : "What hurts most if it fails: ") + info.title()
-                + ", " + info.layout());
+        Html html = Html.page((info.links() > 0 ? "Which links to add: " : "What hurts most if it fails: ")
+                + info.title() + ", " + info.layout());
         html.close("header").open("main");
         if (info.links() > 0) {
             html.element("h2 id=\"answer\"", "The answer");
@@ -80,29 +79,18 @@ public final class LinkPage {
         }
         Proposal best = report.found().proposals().get(0);
         Enclosure with = report.enclosure();
-        List<Stretch> stretches = new ArrayList<>();
-        double trips = Math.max(
-                0.1,
-                best.lived()
-                        .map(lived -> lived.fewerGroundTrips().mean())
-                        .orElse(best.expected().flippedTripsPerDay()));
+        List<Segment> lines = new ArrayList<>();
         for (int i = 0; i < best.links().size(); i++) {
             Candidate link = best.links().get(i);
             with = link.alteration(LinkNames.of(report.enclosure(), i)).applyTo(with);
-            for (Segment piece : link.axis().pieces()) {
-                stretches.add(new Stretch(piece.a(), piece.b(), false, trips, trips * piece.lengthM()));
-            }
+            lines.addAll(link.axis().pieces());
         }
-        Picture drawn = EnclosureDrawing.of(
-                "links", "The best proposal in its place, as a broad line named link", with, stretches);
-        return List.of(new Picture(
-                drawn.id(),
-                drawn.title(),
-                "The enclosure from above with north on top, and below it from the south. What stands there is grey; the "
-                        + "proposed links are broad solid lines, and the key tells how many trips a day leave the ground.",
-                drawn.widthPx(),
-                drawn.heightPx(),
-                drawn.painter(),
+        return List.of(EnclosureDrawing.proposed(
+                "links",
+                "The best proposal in its place",
+                with,
+                lines,
+                "what is proposed, named link",
                 LinkText.table(report.found().proposals().subList(0, 1))));
     }
 
@@ -143,8 +131,7 @@ public final class LinkPage {
             html.paragraph(LinkText.sentence(proposal));
             html.element("pre", String.join("\n", LinkText.lines(report, proposal)));
         }
-        html.table(
-                "Proposals", LinkText.table(proposals.subList(0, Math.min(MOST_ROWS, proposals.size()))));
+        html.table("Proposals", LinkText.table(proposals.subList(0, Math.min(MOST_ROWS, proposals.size()))));
     }
 
     private static void fragile(Html html, LinkReport report) {
@@ -163,7 +150,8 @@ public final class LinkPage {
                 + info.settings().days() + " days. Every pair of places to which something can be tied was looked at; "
                 + "the limits took away: " + LinkText.refused(report.found().candidates()) + ".");
         List<List<String>> rows = new ArrayList<>();
-        for (Map.Entry<Limit, Integer> entry : report.found().candidates().refused().entrySet()) {
+        for (Map.Entry<Limit, Integer> entry :
+                report.found().candidates().refused().entrySet()) {
             rows.add(List.of(entry.getKey().words(), Integer.toString(entry.getValue())));
         }
         html.table("Pairs that each limit took away", new DataTable(List.of("limit", "pairs"), rows));
@@ -172,7 +160,8 @@ public final class LinkPage {
                         + "again and chose its way with the link in place. Costs with a link are those of the model compiled "
                         + "with it.",
                 "Points when lived with: the group lives with and without the links under the same chance, in repetitions from "
-                        + LinkSearch.CHECK_FROM + " on, which had no part in the search; the interval is of the differences. "
+                        + LinkSearch.CHECK_FROM
+                        + " on, which had no part in the search; the interval is of the differences. "
                         + "The best one is lived with again in repetitions from "
                         + Figures.decimals(LinkSearch.HELD_UP_FROM, 0)
                         + " on, because the best of several is always a little flattered.",

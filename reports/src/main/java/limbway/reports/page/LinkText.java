@@ -33,7 +33,8 @@ public final class LinkText {
      */
     public static String looked(LinkReport report) {
         Candidates all = report.found().candidates();
-        return number(all.all().size()) + " of " + number(all.pairs()) + " pairs of places keep within the limits; each was "
+        return number(all.all().size()) + " of " + number(all.pairs())
+                + " pairs of places keep within the limits; each was "
                 + "priced for the " + Figures.decimals(report.found().tripsPerDay(), 0) + " trips of a day"
                 + (report.found().sets() > 0
                         ? ", and " + report.found().sets() + " sets of several that gain more together were compiled"
@@ -76,11 +77,14 @@ public final class LinkText {
                     + Figures.decimals(proposal.expected().flippedTripsPerDay(), 1) + " trips a day leave the ground.";
         }
         Difference lived = proposal.lived().get();
-        return what + moves(one, lived.offGround()) + "; " + trips(lived.fewerGroundTrips().mean());
+        return what + moves(one, lived.offGround()) + "; "
+                + trips(lived.fewerGroundTrips().mean());
     }
 
     private static String moves(boolean one, Interval gain) {
-        boolean unsure = gain.lo().isPresent() && gain.lo().getAsDouble() <= 0 && gain.hi().getAsDouble() >= 0;
+        boolean unsure = gain.lo().isPresent()
+                && gain.lo().getAsDouble() <= 0
+                && gain.hi().getAsDouble() >= 0;
         if (unsure) {
             return (one ? " changes" : " change") + " the off-ground share by no more than chance may: "
                     + IntervalText.points(gain.mean(), gain.lo(), gain.hi()) + " points";
@@ -119,8 +123,8 @@ public final class LinkText {
     }
 
     private static String link(Candidate link) {
-        return Figures.one(link.kind().word()) + " of " + Figures.path(link.lengthM()) + " from " + link.from().words()
-                + " to " + link.to().words();
+        return Figures.one(link.kind().word()) + " of " + Figures.path(link.lengthM()) + " from "
+                + link.from().words() + " to " + link.to().words();
     }
 
     /**
@@ -145,18 +149,21 @@ public final class LinkText {
      * @return one sentence
      */
     public static String sentence(Fragile one) {
-        String with = one.fall().with().isEmpty() ? "" : ", and with it " + String.join(", ", one.fall().with()) + ",";
+        String with = one.fall().with().isEmpty()
+                ? ""
+                : ", and with it " + String.join(", ", one.fall().with()) + ",";
         String lost = one.fall().lost().isEmpty()
                 ? ""
-                : "; " + String.join(", ", one.fall().lost()) + (one.fall().lost().size() == 1 ? " is" : " are")
-                        + " then used from the ground";
+                : "; " + String.join(", ", one.fall().lost())
+                        + (one.fall().lost().size() == 1 ? " is" : " are") + " then used from the ground";
         String much = one.lived()
                 .map(lived -> lived.offGround().mean() <= 0
                         ? "lowers the off-ground share by " + interval(lived.offGround(), -1) + " points"
                         : "raises the off-ground share by " + interval(lived.offGround(), 1) + " points")
                 .orElse("is expected to cost " + points(-one.expected().offGroundShare())
                         + " points of the off-ground share of today's trips");
-        return "If " + one.fall().cause() + " fails" + with + (with.isEmpty() ? ", that " : " that ") + much + lost + ".";
+        return "If " + one.fall().cause() + " fails" + with + (with.isEmpty() ? ", that " : " that ") + much + lost
+                + ".";
     }
 
     /**
@@ -180,7 +187,8 @@ public final class LinkText {
                     Figures.decimals(proposal.expected().flippedTripsPerDay(), 1),
                     proposal.lived().map(LinkText::points).orElse("not tried"),
                     proposal.lived()
-                            .map(lived -> Figures.decimals(lived.fewerGroundTrips().mean(), 1))
+                            .map(lived ->
+                                    Figures.decimals(lived.fewerGroundTrips().mean(), 1))
                             .orElse("not tried")));
         }
         return new DataTable(
@@ -205,13 +213,22 @@ public final class LinkText {
         for (Fragile one : fragile) {
             rows.add(List.of(
                     one.fall().cause(),
-                    one.fall().with().isEmpty() ? "nothing" : String.join(", ", one.fall().with()),
-                    one.fall().lost().isEmpty() ? "none" : String.join(", ", one.fall().lost()),
+                    one.fall().with().isEmpty()
+                            ? "nothing"
+                            : String.join(", ", one.fall().with()),
+                    one.fall().lost().isEmpty()
+                            ? "none"
+                            : String.join(", ", one.fall().lost()),
                     signed(one.expected().offGroundShare()),
                     one.lived().map(LinkText::points).orElse("not tried")));
         }
         return new DataTable(
-                List.of("if this fails", "falls with it", "places lost", "expected points", "points when lived without"),
+                List.of(
+                        "if this fails",
+                        "falls with it",
+                        "places lost",
+                        "expected points",
+                        "points when lived without"),
                 rows);
     }
 

@@ -41,8 +41,18 @@ class LinkCommandTest {
     private Answer link(Object... more) {
         return limbway(Stream.concat(
                         Stream.of(
-                                "link", scenario, "--replications", 2, "--days", 1, "--check", 2, "--falls", 1,
-                                "--warm-up", 0),
+                                "link",
+                                scenario,
+                                "--replications",
+                                2,
+                                "--days",
+                                1,
+                                "--check",
+                                2,
+                                "--falls",
+                                1,
+                                "--warm-up",
+                                0),
                         Stream.of(more))
                 .toArray());
     }
@@ -90,8 +100,8 @@ class LinkCommandTest {
         String pasted = TinyScenario.TEXT + "  - name: pasted\n    changes:\n      "
                 + best.get("changes").get(0).asText() + "\n";
         Path with = Files.writeString(folder.resolve("pasted.yaml"), pasted);
-        Reading.Read read = (Reading.Read) ScenarioReader.read(
-                with, new Assumable(Assumptions.standard().parameters(), Situations.all()));
+        Reading.Read read = (Reading.Read)
+                ScenarioReader.read(with, new Assumable(Assumptions.standard().parameters(), Situations.all()));
         Support added = read.study().find("pasted").orElseThrow().enclosure().supports().stream()
                 .filter(support -> support.id().equals("link-1"))
                 .findFirst()

@@ -41,8 +41,7 @@ final class Demand {
         List<Errand> errands = new ArrayList<>();
         for (Key key : keys) {
             double[] sum = sums.get(key);
-            errands.add(
-                    new Errand(bodies.get(key.body), key.hold, key.resource, sum[0] / days, sum[1] / days));
+            errands.add(new Errand(bodies.get(key.body), key.hold, key.resource, sum[0] / days, sum[1] / days));
         }
         return errands;
     }

@@ -14,7 +14,8 @@ final class Figures {
     private Figures() {}
 
     static double[] of(LinkEffect effect) {
-        double[] values = new double[2 * (effect.costs().size() + effect.crossings().size())];
+        double[] values =
+                new double[2 * (effect.costs().size() + effect.crossings().size())];
         int next = 0;
         for (WayCosts costs : effect.costs()) {
             values[next++] = costs.offMilliJ();

@@ -1,6 +1,5 @@
 package limbway.sim.experiment.link;
 
-import java.util.List;
 import java.util.function.Function;
 
 import limbway.model.link.LinkLimits;

@@ -109,7 +109,11 @@ public final class LinkSearch {
         List<Candidate> all = candidates.all();
         LinkEffect[] effects = new LinkEffect[all.size()];
         boolean priced = Workers.run(
-                all.size(), question.settings().threads(), "pricing links", progress, i -> effects[i] = effect(whatIf, all.get(i), errands.size(), habitat.bodies()));
+                all.size(),
+                question.settings().threads(),
+                "pricing links",
+                progress,
+                i -> effects[i] = effect(whatIf, all.get(i), errands.size(), habitat.bodies()));
         if (!priced) {
             return Optional.empty();
         }
@@ -148,8 +152,7 @@ public final class LinkSearch {
             local += whatIf.isLocal(candidate.alteration(id(0))) ? 1 : 0;
         }
         double trips = errands.stream().mapToDouble(Errand::tripsPerDay).sum();
-        return Optional.of(
-                new LinkFindings(candidates, local, compiled, trips, proposals.get(), fragile.get()));
+        return Optional.of(new LinkFindings(candidates, local, compiled, trips, proposals.get(), fragile.get()));
     }
 
     private static Comparator<Choice> best() {
@@ -303,9 +306,7 @@ public final class LinkSearch {
         Set<Set<String>> spans = new LinkedHashSet<>();
         List<Choice> shown = new ArrayList<>();
         for (Choice choice : choices) {
-            if (question.links() > 0
-                    && choice.gain().offGroundShare() > 0
-                    && spans.add(spans(choice.links(), all))) {
+            if (question.links() > 0 && choice.gain().offGroundShare() > 0 && spans.add(spans(choice.links(), all))) {
                 shown.add(choice);
             }
         }
@@ -323,7 +324,8 @@ public final class LinkSearch {
                 continue;
             }
             String stage = "living with " + (i + 1) + " of " + Math.min(question.checked(), choices.size());
-            Optional<Difference> difference = lives.difference(key(links), () -> habitat(links), CHECK_FROM, stage(stage));
+            Optional<Difference> difference =
+                    lives.difference(key(links), () -> habitat(links), CHECK_FROM, stage(stage));
             if (difference.isEmpty()) {
                 return Optional.empty();
             }
@@ -334,7 +336,10 @@ public final class LinkSearch {
         if (!lived.isEmpty()) {
             Proposal first = lived.get(0);
             Optional<Difference> again = lives.difference(
-                    key(first.links()), () -> habitat(first.links()), HELD_UP_FROM, stage("living with the best again"));
+                    key(first.links()),
+                    () -> habitat(first.links()),
+                    HELD_UP_FROM,
+                    stage("living with the best again"));
             if (again.isEmpty()) {
                 return Optional.empty();
             }
@@ -400,11 +405,13 @@ public final class LinkSearch {
     }
 
     private static String words(Candidate link) {
-        return link.kind().word() + " " + link.diameterM() + " " + link.from().words() + " to " + link.to().words();
+        return link.kind().word() + " " + link.diameterM() + " " + link.from().words() + " to "
+                + link.to().words();
     }
 
     private static String key(List<Candidate> links) {
-        return "with " + String.join(" and ", links.stream().map(LinkSearch::words).toList());
+        return "with "
+                + String.join(" and ", links.stream().map(LinkSearch::words).toList());
     }
 
     private Progress stage(String words) {

@@ -22,8 +22,7 @@ final class Lives {
     Lives(LinkQuestion question, Supplier<Habitat> asItStands, Notebook notebook) {
         this.question = question;
         this.asItStands = asItStands;
-        this.trials = new Trials(
-                List.of(question.offGround(), question.groundTrips()), question.settings(), notebook);
+        this.trials = new Trials(List.of(question.offGround(), question.groundTrips()), question.settings(), notebook);
     }
 
     /** The difference that a change makes; empty if it was stopped. */
