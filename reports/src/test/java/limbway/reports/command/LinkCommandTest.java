@@ -89,7 +89,8 @@ class LinkCommandTest {
     }
 
     private static String name(JsonNode link, String end) {
-        return link.get(end).asText().split(" ")[0];
+        String words = link.get(end).asText();
+        return words.substring(0, words.indexOf(' '));
     }
 
     @Test
