@@ -63,13 +63,15 @@ final class Canopy {
         return hold;
     }
 
-    /** Adds the ways between all holds of each crown; call after every hold is known. */
-    void addClambers() {
+    /** Adds the ways between all holds of each crown but those that are there already; call after every hold is known. */
+    void addClambers(KnownHolds known) {
         for (Set<Integer> holds : holdsIn) {
             List<Integer> list = new ArrayList<>(holds);
             for (int i = 0; i < list.size(); i++) {
                 for (int j = i + 1; j < list.size(); j++) {
-                    draft.moves().along(list.get(i), list.get(j), LocomotorMode.CLAMBER, false, draft.branches());
+                    if (!known.bothInCrowns(list.get(i), list.get(j))) {
+                        draft.moves().along(list.get(i), list.get(j), LocomotorMode.CLAMBER, false, draft.branches());
+                    }
                 }
             }
         }

@@ -65,15 +65,17 @@ final class Decks {
         return new Grip(holdAt(platform, p), carriers.get(platform), 0, givesNPerM);
     }
 
-    /** Adds the walks between all holds of each platform; call after every hold is known. */
-    void addWalks() {
+    /** Adds the walks between all holds of each platform but those that are there already; call after every hold is known. */
+    void addWalks(KnownHolds known) {
         for (int p = 0; p < platforms.size(); p++) {
             OpenPlan plan = new OpenPlan(platforms.get(p).outline(), List.of());
             List<Integer> holds = new ArrayList<>(holdsOn.get(p));
             for (int i = 0; i < holds.size(); i++) {
                 for (int j = i + 1; j < holds.size(); j++) {
-                    if (plan.sees(
-                            draft.holds().place(holds.get(i)), draft.holds().place(holds.get(j)))) {
+                    if (!known.bothOnDecks(holds.get(i), holds.get(j))
+                            && plan.sees(
+                                    draft.holds().place(holds.get(i)),
+                                    draft.holds().place(holds.get(j)))) {
                         draft.moves()
                                 .along(
                                         holds.get(i),

@@ -33,6 +33,11 @@ final class Draft {
     private final List<LineHolds> holdsOnPiece = new ArrayList<>();
 
     Draft(Enclosure enclosure, GraphSettings settings) {
+        this(enclosure, enclosure, settings);
+    }
+
+    /** A draft of a part of an enclosure: what bars a move is looked for in the whole. */
+    Draft(Enclosure enclosure, Enclosure whole, GraphSettings settings) {
         this.enclosure = enclosure;
         this.settings = settings;
         this.groundHeights = new GroundHeights(enclosure.ground().terrain());
@@ -41,7 +46,7 @@ final class Draft {
         this.widestGapM = settings.widestGapM();
         this.stiffness = new Stiffness(settings.elasticities());
         this.branches = Carrier.branches(settings.branchesNPerM());
-        this.obstructions = Obstructions.of(enclosure);
+        this.obstructions = Obstructions.of(whole);
         this.moves = new MoveList(holds, obstructions);
         this.pieces = Pieces.of(enclosure.supports());
         BearingLoad loads = new BearingLoad(settings.strengths(), settings.elasticities());

@@ -91,8 +91,8 @@ final class GroundWays {
         return hold;
     }
 
-    /** Adds the walks between the places of the ground; call after every hold is known. */
-    void addWalks() {
+    /** Adds the walks between the places of the ground but those that are there already; call after every hold is known. */
+    void addWalks(KnownHolds known) {
         if (!heights.isLevel()) {
             new SlopingWalks(draft, plan, this::walk).add(places);
             return;
@@ -100,7 +100,7 @@ final class GroundWays {
         int[] holds = places.stream().mapToInt(Integer::intValue).toArray();
         List<Point> points = Arrays.stream(holds).mapToObj(draft.holds()::place).toList();
         NearbyPlaces.forEachPair(points, (i, j) -> {
-            if (plan.sees(points.get(i), points.get(j))) {
+            if (!known.bothOnGround(holds[i], holds[j]) && plan.sees(points.get(i), points.get(j))) {
                 walk(holds[i], holds[j]);
             }
         });

@@ -2,6 +2,7 @@ package limbway.model.graph;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Door;
@@ -40,7 +41,31 @@ public final class RouteGraph {
      * @return the graph
      */
     public static RouteGraph compile(Enclosure enclosure, GraphSettings settings) {
-        Draft draft = new Draft(enclosure, settings);
+        return compile(new Draft(enclosure, settings), Optional.empty(), true);
+    }
+
+    /**
+     * Compiles the part of an enclosure round something that was built in.
+     *
+     * <p>Each move of the enclosure as it is with the new part is a move of this graph or of the one before, or a row of
+     * such moves at the same cost; holds that both have lie within a micrometre of each other. That holds as long as what
+     * was built in cannot be come to from a panel or by a leap, takes nothing away, and as the part holds everything from
+     * which it can be come to.
+     *
+     * @param part what was built in, and all that it comes within reach of
+     * @param whole the enclosure with it, in which something may bar a way
+     * @param settings as of the graph before
+     * @param before the enclosure compiled as it was
+     * @param meetsGround whether what was built in can be come to from the ground, or left to it; on level ground only
+     * @return a graph of the part; walks on the ground, over decks and through crowns between holds of the graph before are
+     *     left out
+     */
+    public static RouteGraph compileAround(
+            Enclosure part, Enclosure whole, GraphSettings settings, RouteGraph before, boolean meetsGround) {
+        return compile(new Draft(part, whole, settings), Optional.of(before), meetsGround);
+    }
+
+    private static RouteGraph compile(Draft draft, Optional<RouteGraph> before, boolean meetsGround) {
         Decks decks = new Decks(draft);
         Canopy canopy = new Canopy(draft);
         GroundWays ground = new GroundWays(draft);
@@ -48,7 +73,9 @@ public final class RouteGraph {
         decks.connect();
         canopy.connect();
         new CrownEntries(draft, decks, canopy).connect();
-        ground.connect(decks, canopy);
+        if (meetsGround) {
+            ground.connect(decks, canopy);
+        }
         Faces faces = new Faces(draft);
         faces.connect(decks, canopy, ground);
         List<Landing> landings = landings(draft, decks, faces);
@@ -56,10 +83,14 @@ public final class RouteGraph {
         new LeapWays(draft, decks).connect();
         new DropWays(draft, decks, ground).connect();
         List<List<Integer>> useHolds = new UsePoints(draft, decks, canopy, faces, ground).find();
-        decks.addWalks();
+        KnownHolds known = before.map(graph -> KnownHolds.of(graph, draft, decks, canopy, ground))
+                .orElse(KnownHolds.NONE);
+        decks.addWalks(known);
         faces.addClimbs();
-        canopy.addClambers();
-        ground.addWalks();
+        canopy.addClambers(known);
+        if (meetsGround) {
+            ground.addWalks(known);
+        }
         draft.chainHoldsAlongPieces();
         return Assembly.of(draft, useHolds);
     }
@@ -299,6 +330,29 @@ public final class RouteGraph {
      */
     public int[] useHolds(int resource) {
         return useHolds.get(resource).clone();
+    }
+
+    /** Whether a hold is one of a crown, from which an animal clambers to its others. */
+    boolean isAmongBranches(int hold) {
+        for (int move = firstMove(hold); move < firstMove(hold + 1); move++) {
+            boolean within = moves.carriers[moves.firstCarrier[move]].form() == Carrier.Form.BRANCHES
+                    && moves.firstCarrier[move] == moves.secondCarrier[move];
+            if (within && mode(move) == LocomotorMode.CLAMBER) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a hold is a place of the ground, from which an animal walks to others. */
+    boolean isWalkedFrom(int hold) {
+        for (int move = firstMove(hold); move < firstMove(hold + 1); move++) {
+            boolean walk = mode(move) == LocomotorMode.QUADRUPEDAL_WALK && moveOnGround(move);
+            if (walk && moves.carriers[moves.firstCarrier[move]].equals(Carrier.SURFACE)) {
+                return true;
+            }
+        }
+        return support(hold).equals(GroundWays.NAME);
     }
 
     HoldArrays holds() {

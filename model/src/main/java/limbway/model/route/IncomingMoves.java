@@ -29,6 +29,22 @@ public final class IncomingMoves {
      * @param costs the body's costs on that graph
      */
     public IncomingMoves(RouteGraph graph, MoveCosts costs) {
+        this(graph, costs, true);
+    }
+
+    /**
+     * Selects and groups the moves of a body the other way round, by the hold they start from: a tree over them leads from
+     * its target to every hold instead of from every hold to its target.
+     *
+     * @param graph the graph
+     * @param costs the body's costs on that graph
+     * @return moves whose {@link #from} is the hold they end at
+     */
+    public static IncomingMoves reversed(RouteGraph graph, MoveCosts costs) {
+        return new IncomingMoves(graph, costs, false);
+    }
+
+    private IncomingMoves(RouteGraph graph, MoveCosts costs, boolean into) {
         int holds = graph.holdCount();
         start = new int[holds + 1];
         groundStart = new int[holds];
@@ -44,9 +60,9 @@ public final class IncomingMoves {
         int count = 0;
         for (int hold = 0; hold < holds; hold++) {
             start[hold] = count;
-            count = copy(graph, costs, hold, false, count);
+            count = into ? copy(graph, costs, hold, false, count) : copyOut(graph, costs, hold, false, count);
             groundStart[hold] = count;
-            count = copy(graph, costs, hold, true, count);
+            count = into ? copy(graph, costs, hold, true, count) : copyOut(graph, costs, hold, true, count);
         }
         start[holds] = count;
         long sum = 0;
@@ -71,6 +87,19 @@ public final class IncomingMoves {
             int m = graph.moveInto(i);
             if (graph.moveOnGround(m) == onGround && costs.milliJ(m) != MoveCosts.IMPOSSIBLE) {
                 from[next] = graph.from(m);
+                milliJ[next] = costs.milliJ(m);
+                move[next] = m;
+                next++;
+            }
+        }
+        return next;
+    }
+
+    private int copyOut(RouteGraph graph, MoveCosts costs, int hold, boolean onGround, int count) {
+        int next = count;
+        for (int m = graph.firstMove(hold); m < graph.firstMove(hold + 1); m++) {
+            if (graph.moveOnGround(m) == onGround && costs.milliJ(m) != MoveCosts.IMPOSSIBLE) {
+                from[next] = graph.to(m);
                 milliJ[next] = costs.milliJ(m);
                 move[next] = m;
                 next++;

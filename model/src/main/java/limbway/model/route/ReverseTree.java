@@ -60,16 +60,71 @@ public final class ReverseTree {
     public static ReverseTree overGround(IncomingMoves moves, ReverseTree offGround) {
         ReverseTree tree = new ReverseTree(moves.holdCount());
         BucketQueue queue = moves.newQueue(offGround.greatestMilliJ());
+        tree.leaveGround(moves, offGround, queue);
+        tree.settle(moves, queue, true);
+        return tree;
+    }
+
+    /**
+     * The tree of ways without a move on the ground that go on, from some holds, by ways of another graph.
+     *
+     * @param moves moves by the hold they end at
+     * @param onwardMilliJ what it costs from each hold to the target in the other graph [mJ], {@link #UNREACHABLE} where it
+     *     is not one of it
+     * @param targets holds of these moves that count as arrival
+     * @return the tree; {@link #NO_MOVE} where the way goes on in the other graph at once
+     * @throws ArithmeticException if a way costs more than 2147 kJ
+     */
+    public static ReverseTree offGroundOnward(IncomingMoves moves, int[] onwardMilliJ, int[] targets) {
+        ReverseTree tree = new ReverseTree(moves.holdCount());
+        System.arraycopy(onwardMilliJ, 0, tree.milliJ, 0, onwardMilliJ.length);
+        for (int target : targets) {
+            tree.milliJ[target] = 0;
+        }
+        BucketQueue queue = moves.newQueue(tree.greatestMilliJ());
+        tree.queueReached(queue);
+        tree.settle(moves, queue, false);
+        return tree;
+    }
+
+    /**
+     * The tree of ways with at least one move on the ground that go on, from some holds, by ways of another graph.
+     *
+     * @param moves moves by the hold they end at
+     * @param offGround the tree to the same target without moves on the ground
+     * @param onwardMilliJ what it costs from each hold to the target in the other graph over the ground [mJ],
+     *     {@link #UNREACHABLE} where it is not one of it
+     * @return the tree; {@link #NO_MOVE} where the way goes on in the other graph at once
+     * @throws ArithmeticException if a way costs more than 2147 kJ
+     */
+    public static ReverseTree overGroundOnward(IncomingMoves moves, ReverseTree offGround, int[] onwardMilliJ) {
+        ReverseTree tree = new ReverseTree(moves.holdCount());
+        System.arraycopy(onwardMilliJ, 0, tree.milliJ, 0, onwardMilliJ.length);
+        BucketQueue queue = moves.newQueue(Math.max(tree.greatestMilliJ(), offGround.greatestMilliJ()));
+        tree.queueReached(queue);
+        tree.leaveGround(moves, offGround, queue);
+        tree.settle(moves, queue, true);
+        return tree;
+    }
+
+    private void queueReached(BucketQueue queue) {
+        for (int hold = 0; hold < milliJ.length; hold++) {
+            if (milliJ[hold] != UNREACHABLE) {
+                queue.add(milliJ[hold], hold);
+            }
+        }
+    }
+
+    /** The last move on the ground, followed by a way of the other tree. */
+    private void leaveGround(IncomingMoves moves, ReverseTree offGround, BucketQueue queue) {
         for (int hold = 0; hold < moves.holdCount(); hold++) {
             if (offGround.milliJ[hold] == UNREACHABLE) {
                 continue;
             }
             for (int i = moves.firstOnGround(hold); i < moves.end(hold); i++) {
-                tree.offer(moves, i, offGround.milliJ[hold], queue);
+                offer(moves, i, offGround.milliJ[hold], queue);
             }
         }
-        tree.settle(moves, queue, true);
-        return tree;
     }
 
     /**

@@ -88,6 +88,17 @@ public final class Routes {
     }
 
     /**
+     * Cost of the cheapest way with a move on the ground.
+     *
+     * @param hold where it starts
+     * @param resource number of the resource
+     * @return energy [mJ], or {@link ReverseTree#UNREACHABLE}
+     */
+    public int overGroundMilliJ(int hold, int resource) {
+        return overGround.get(resource).milliJ(hold);
+    }
+
+    /**
      * Cost of the cheapest way.
      *
      * @param hold where it starts

@@ -13,6 +13,7 @@ import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.Support;
 import limbway.model.geometry.Point;
+import limbway.model.geometry.Segment;
 import limbway.reports.measure.Stretch;
 import limbway.reports.words.Figures;
 
@@ -29,12 +30,14 @@ public final class EnclosureDrawing {
     private final Frame frame;
     private final TravelLines travel;
     private final boolean withTravel;
+    private final String proposed;
 
-    private EnclosureDrawing(Enclosure enclosure, List<Stretch> stretches) {
+    private EnclosureDrawing(Enclosure enclosure, List<Stretch> stretches, String proposed) {
+        this.proposed = proposed;
         this.enclosure = enclosure;
         this.frame = Frame.of(enclosure);
         this.travel = new TravelLines(stretches);
-        this.withTravel = !stretches.isEmpty();
+        this.withTravel = !stretches.isEmpty() && proposed.isEmpty();
     }
 
     /**
@@ -47,7 +50,7 @@ public final class EnclosureDrawing {
      * @return the picture
      */
     public static Picture of(String id, String title, Enclosure enclosure, List<Stretch> stretches) {
-        EnclosureDrawing drawing = new EnclosureDrawing(enclosure, stretches);
+        EnclosureDrawing drawing = new EnclosureDrawing(enclosure, stretches, "");
         int height = (int) Math.ceil(drawing.frame.bottomPx()) + 34 + Key.heightPx(enclosure);
         return new Picture(
                 id,
@@ -59,6 +62,35 @@ public final class EnclosureDrawing {
                 height,
                 drawing::paint,
                 drawing.table());
+    }
+
+    /**
+     * Plan and side view with something that could be added.
+     *
+     * @param id file name without ending
+     * @param title what is shown
+     * @param enclosure what stands there, the additions among it
+     * @param lines the additions, drawn as broad lines
+     * @param words what they are, for the key
+     * @param table the numbers behind the picture
+     * @return the picture
+     */
+    public static Picture proposed(
+            String id, String title, Enclosure enclosure, List<Segment> lines, String words, DataTable table) {
+        List<Stretch> stretches = lines.stream()
+                .map(line -> new Stretch(line.a(), line.b(), false, 1, line.lengthM()))
+                .toList();
+        EnclosureDrawing drawing = new EnclosureDrawing(enclosure, stretches, words);
+        int height = (int) Math.ceil(drawing.frame.bottomPx()) + 34 + Key.heightPx(enclosure);
+        return new Picture(
+                id,
+                title,
+                "The enclosure from above with north on top, and below it from the south. What stands there is grey, lighter "
+                        + "where higher; a broad solid line is " + words + "." + alsoDrawn(enclosure),
+                Style.WIDTH_PX,
+                height,
+                drawing::paint,
+                table);
     }
 
     private static String alsoDrawn(Enclosure enclosure) {
@@ -86,6 +118,9 @@ public final class EnclosureDrawing {
             ResourceMark.draw(g, resource.kind(), frame.fromSide(resource.at()));
         }
         key.draw(frame.bottomPx() + 30, travel, withTravel);
+        if (!proposed.isEmpty()) {
+            key.drawProposed(frame.bottomPx() + 30, proposed, travel);
+        }
     }
 
     private static void caption(Graphics2D g, String words, double y) {

@@ -57,6 +57,15 @@ final class Key {
         }
     }
 
+    /** The last line of the key, where the broad line is something that could be added. */
+    void drawProposed(double topPx, String words, TravelLines travel) {
+        double y = topPx + 68 + KeySign.rows(signs) * KeySign.ROW_PX;
+        g.setColor(Style.OFF_GROUND);
+        g.setStroke(Style.line(travel.widthPx(travel.mostPerDay())));
+        g.draw(new Line2D.Double(Frame.LEFT_PX, y, Frame.LEFT_PX + SAMPLE_PX, y));
+        text(words, Frame.LEFT_PX + SAMPLE_PX + 8, y);
+    }
+
     void drawSigns(double topPx) {
         double column = (Style.WIDTH_PX - Frame.LEFT_PX) / KeySign.COLUMNS;
         for (int i = 0; i < signs.size(); i++) {

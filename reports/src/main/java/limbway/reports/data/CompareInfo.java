@@ -38,7 +38,8 @@ public record CompareInfo(
         String limbwayVersion,
         String javaVersion,
         List<Parameter> parameters,
-        List<String> notes) {
+        List<String> notes)
+        implements Described {
 
     /** Keeps copies of the lists. */
     public CompareInfo {
@@ -88,5 +89,13 @@ public record CompareInfo(
         return "limbway compare " + limbwayVersion + "; scenario " + sha256Hex + "; seed " + settings.seed() + "; days "
                 + settings.days() + "; warm-up " + settings.warmUpDays() + "; date " + settings.date()
                 + "; threshold " + thresholdM + "; " + String.join(" ", measures);
+    }
+
+    @Override
+    public Head head() {
+        return new Head(
+                "limbway-compare",
+                title + ": " + String.join(", ", layouts),
+                "How layouts of a simulated enclosure differ under the same chance.");
     }
 }

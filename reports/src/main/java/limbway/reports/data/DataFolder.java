@@ -64,71 +64,16 @@ public final class DataFolder {
     }
 
     /**
-     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a screening.
+     * Writes {@code data/*.csv} and {@code data/datapackage.json} of an answer.
      *
      * @param folder where to write; made if it does not exist
-     * @param info how it was made
+     * @param answer says what the tables are about
      * @param tables what came out
      * @throws IOException if a file cannot be written
      */
-    public static void write(Path folder, ScreenInfo info, List<CsvTable> tables) throws IOException {
-        tables(
-                folder,
-                "limbway-screen",
-                info.title() + ", " + info.layout(),
-                "Which assumptions of a simulated enclosure move its answers, and by how much.",
-                tables);
-    }
-
-    /**
-     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a comparison of layouts.
-     *
-     * @param folder where to write; made if it does not exist
-     * @param info how it was made
-     * @param tables what came out
-     * @throws IOException if a file cannot be written
-     */
-    public static void write(Path folder, CompareInfo info, List<CsvTable> tables) throws IOException {
-        tables(
-                folder,
-                "limbway-compare",
-                info.title() + ": " + String.join(", ", info.layouts()),
-                "How layouts of a simulated enclosure differ under the same chance.",
-                tables);
-    }
-
-    /**
-     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a sweep.
-     *
-     * @param folder where to write; made if it does not exist
-     * @param info how it was made
-     * @param tables what came out
-     * @throws IOException if a file cannot be written
-     */
-    public static void write(Path folder, SweepInfo info, List<CsvTable> tables) throws IOException {
-        tables(
-                folder,
-                "limbway-sweep",
-                info.title() + ", " + String.join(", ", info.layouts()),
-                "What was measured of a simulated group of apes at each point of a sweep through values of its scenario.",
-                tables);
-    }
-
-    /**
-     * Writes {@code data/*.csv} and {@code data/datapackage.json} of a placing.
-     *
-     * @param folder where to write; made if it does not exist
-     * @param info how it was made
-     * @param tables what came out
-     * @throws IOException if a file cannot be written
-     */
-    public static void write(Path folder, PlaceInfo info, List<CsvTable> tables) throws IOException {
-        tables(
-                folder,
-                "limbway-place",
-                info.title() + ", " + info.layout(),
-                "Where places of an enclosure should be so that apes travel off the ground, by simulation.",
-                tables);
+    public static void write(Path folder, Described answer, List<CsvTable> tables) throws IOException {
+        Described.Head head = answer.head();
+        tables(folder, head.name(), head.title(), head.description(), tables);
     }
 
     private static void tables(Path folder, String name, String title, String description, List<CsvTable> tables)

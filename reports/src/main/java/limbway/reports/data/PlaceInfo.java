@@ -54,7 +54,8 @@ public record PlaceInfo(
         String limbwayVersion,
         String javaVersion,
         List<Parameter> parameters,
-        List<String> notes) {
+        List<String> notes)
+        implements Described {
 
     /** Keeps copies. */
     public PlaceInfo {
@@ -100,5 +101,13 @@ public record PlaceInfo(
         left.put("left_out_as_unreachable", unreachable);
         root.put("candidates", left);
         return root;
+    }
+
+    @Override
+    public Head head() {
+        return new Head(
+                "limbway-place",
+                title + ", " + layout,
+                "Where places of an enclosure should be so that apes travel off the ground, by simulation.");
     }
 }

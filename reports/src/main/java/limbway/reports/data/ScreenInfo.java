@@ -36,7 +36,8 @@ public record ScreenInfo(
         String limbwayVersion,
         String javaVersion,
         List<Parameter> parameters,
-        List<String> notes) {
+        List<String> notes)
+        implements Described {
 
     /** Keeps copies of the lists. */
     public ScreenInfo {
@@ -67,5 +68,13 @@ public record ScreenInfo(
         root.put("java", javaVersion);
         root.put("notes", notes);
         return root;
+    }
+
+    @Override
+    public Head head() {
+        return new Head(
+                "limbway-screen",
+                title + ", " + layout,
+                "Which assumptions of a simulated enclosure move its answers, and by how much.");
     }
 }

@@ -30,7 +30,8 @@ public record SweepInfo(
         double thresholdM,
         String limbwayVersion,
         String javaVersion,
-        List<String> notes) {
+        List<String> notes)
+        implements Described {
 
     /** Keeps copies of the lists. */
     public SweepInfo {
@@ -80,5 +81,13 @@ public record SweepInfo(
         root.put("java", javaVersion);
         root.put("notes", notes);
         return root;
+    }
+
+    @Override
+    public Head head() {
+        return new Head(
+                "limbway-sweep",
+                title + ", " + String.join(", ", layouts),
+                "What was measured of a simulated group of apes at each point of a sweep through values of its scenario.");
     }
 }

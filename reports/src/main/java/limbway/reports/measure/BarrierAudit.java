@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import limbway.model.body.Body;
+import limbway.model.containment.Brink;
+import limbway.model.containment.Brinks;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
 import limbway.model.energy.Ballistics;

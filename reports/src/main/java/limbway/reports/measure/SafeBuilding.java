@@ -6,6 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 
 import limbway.model.body.Body;
+import limbway.model.containment.Brink;
+import limbway.model.containment.Brinks;
+import limbway.model.containment.LiveSpace;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.Support;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import limbway.model.containment.LiveSpace;
 import limbway.model.enclosure.Crown;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Panel;

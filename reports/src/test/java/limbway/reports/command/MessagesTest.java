@@ -41,7 +41,7 @@ class MessagesTest {
         refused("""
                 limbway: there is no such command
                   found    chek
-                  allowed  check, run, explain, shade, screen, place, graph
+                  allowed  check, run, explain, compare, place, link, sweep, screen, shade, graph
                   mend     did you mean "check"?
                 """, limbway("chek", scenario));
     }
@@ -149,6 +149,8 @@ class MessagesTest {
             {"screen", "--help"},
             {"sweep", "--help"},
             {"place", "--help"},
+            {"compare", "--help"},
+            {"link", "--help"},
             {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);

@@ -1,4 +1,4 @@
-package limbway.reports.measure;
+package limbway.model.containment;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
 
 /** Finds the lines beyond which an animal would be out, from what is drawn; it knows nothing of what stands outside. */
-final class Brinks {
+public final class Brinks {
 
     /** What stands so near to the edge of the ground stands on it [m]. */
     private static final double AT_EDGE_M = 0.3;
@@ -42,7 +42,13 @@ final class Brinks {
         }
     }
 
-    static List<Brink> of(Enclosure enclosure) {
+    /**
+     * The lines of an enclosure.
+     *
+     * @param enclosure what stands there
+     * @return barriers, then panels, then the edge of the ground; those without a line are left out
+     */
+    public static List<Brink> of(Enclosure enclosure) {
         Brinks brinks = new Brinks(enclosure);
         List<Brink> found = new ArrayList<>();
         for (Barrier barrier : enclosure.bounds().barriers()) {

@@ -1,4 +1,4 @@
-package limbway.reports.measure;
+package limbway.model.containment;
 
 import java.util.List;
 
@@ -15,7 +15,7 @@ import limbway.model.geometry.Segment;
  * @param nearBank of water, the line from which an animal on the ground would cross; empty otherwise
  * @param topForGround whether an animal on the ground stands right below it
  */
-record Brink(
+public record Brink(
         String id,
         String words,
         List<Segment> pieces,
@@ -23,13 +23,19 @@ record Brink(
         List<Segment> nearBank,
         boolean topForGround) {
 
-    Brink {
+    /** Keeps copies of the lists. */
+    public Brink {
         pieces = List.copyOf(pieces);
         nearBank = List.copyOf(nearBank);
     }
 
-    /** The place of the line nearest to another, at its height where height does not count. */
-    Point nearestTo(Point place) {
+    /**
+     * The place of the line nearest to another, at its height where height does not count.
+     *
+     * @param place any place
+     * @return a place of the line
+     */
+    public Point nearestTo(Point place) {
         Point from = anyHeight ? place.atHeight(0) : place;
         Point best = pieces.get(0).a();
         double bestM = Double.POSITIVE_INFINITY;
@@ -44,8 +50,12 @@ record Brink(
         return anyHeight ? best.atHeight(place.zM()) : best;
     }
 
-    /** Least distance between two banks [m]; infinite without a near bank. */
-    double widthM() {
+    /**
+     * Least distance between two banks.
+     *
+     * @return distance [m]; infinite without a near bank
+     */
+    public double widthM() {
         double leastM = Double.POSITIVE_INFINITY;
         for (Segment near : nearBank) {
             for (Segment far : pieces) {

@@ -1,4 +1,4 @@
-package limbway.reports.measure;
+package limbway.model.containment;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
 
 /** The space that live wire keeps free: nearer to a strand or to planting than its clearance. */
-final class LiveSpace {
+public final class LiveSpace {
 
     private record Block(Polygon footprint, double baseZM, double topZM, double clearanceM) {}
 
@@ -20,7 +20,12 @@ final class LiveSpace {
     private final List<HotWire.Strand> strands = new ArrayList<>();
     private final List<Block> plantings = new ArrayList<>();
 
-    LiveSpace(List<HotWire> wires) {
+    /**
+     * The space round some wires.
+     *
+     * @param wires strands and plantings
+     */
+    public LiveSpace(List<HotWire> wires) {
         for (HotWire wire : wires) {
             if (wire instanceof HotWire.Strand strand) {
                 strands.add(strand);
@@ -31,7 +36,13 @@ final class LiveSpace {
         }
     }
 
-    boolean holds(Point place) {
+    /**
+     * Whether a place lies in it.
+     *
+     * @param place any place
+     * @return true nearer than the clearance of a wire
+     */
+    public boolean holds(Point place) {
         for (HotWire.Strand strand : strands) {
             for (Segment piece : strand.line().pieces()) {
                 if (piece.distanceM(place) < strand.clearanceM()) {

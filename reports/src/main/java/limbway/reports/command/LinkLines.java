@@ -1,0 +1,69 @@
+package limbway.reports.command;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import limbway.reports.page.LinkReport;
+import limbway.reports.page.LinkText;
+import limbway.sim.experiment.link.Fragile;
+import limbway.sim.experiment.link.Proposal;
+
+/** The answer of a search for links as lines of a terminal. */
+final class LinkLines {
+
+    private static final int MOST_PROPOSALS = 5;
+    private static final int MOST_FALLS = 5;
+    private static final int WIDTH = 108;
+    private static final String INDENT = "    ";
+
+    private final List<String> lines = new ArrayList<>();
+
+    private LinkLines() {}
+
+    static List<String> of(LinkReport report) {
+        LinkLines text = new LinkLines();
+        List<Proposal> proposals = report.found().proposals();
+        if (report.info().links() > 0) {
+            text.add(report.info().layout() + ": " + LinkText.looked(report));
+            if (proposals.isEmpty()) {
+                text.add("No link within the limits brings a trip of today off the ground.");
+            }
+        }
+        for (Proposal proposal : proposals.subList(0, Math.min(MOST_PROPOSALS, proposals.size()))) {
+            text.add(LinkText.sentence(proposal));
+            LinkText.lines(report, proposal).forEach(line -> text.lines.add(INDENT + line));
+            String heldUp = LinkText.heldUp(proposal);
+            if (!heldUp.isEmpty()) {
+                text.add(INDENT + heldUp);
+            }
+        }
+        if (proposals.size() > MOST_PROPOSALS) {
+            text.add("and " + (proposals.size() - MOST_PROPOSALS) + " more, which --json and --out tell");
+        }
+        List<Fragile> fragile = report.found().fragile().stream()
+                .filter(one -> one.offGroundLoss() > 0)
+                .limit(MOST_FALLS)
+                .toList();
+        text.add(
+                fragile.isEmpty()
+                        ? "No single support takes travel off the ground away if it fails."
+                        : "Look at these first, because they hurt most if they fail:");
+        fragile.forEach(one -> text.add("  " + LinkText.sentence(one)));
+        text.add("Ropes entangle; anchors and loads are for licensed people to judge.");
+        return text.lines;
+    }
+
+    /** A sentence on as many lines as it needs. */
+    private void add(String text) {
+        String rest = text;
+        while (rest.length() > WIDTH) {
+            int end = rest.lastIndexOf(' ', WIDTH);
+            if (end <= INDENT.length()) {
+                break;
+            }
+            lines.add(rest.substring(0, end));
+            rest = INDENT + rest.substring(end + 1);
+        }
+        lines.add(rest);
+    }
+}

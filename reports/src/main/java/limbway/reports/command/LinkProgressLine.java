@@ -1,0 +1,53 @@
+package limbway.reports.command;
+
+import java.util.function.BooleanSupplier;
+
+import limbway.reports.words.Figures;
+import limbway.sim.experiment.link.SearchProgress;
+
+/** Says how far a search for links is; the time that is left of a stage is told from its pace. */
+final class LinkProgressLine implements SearchProgress {
+
+    private static final double LEAST_PACED_SHARE = 0.02;
+
+    private final StatusLine line;
+    private final BooleanSupplier stop;
+    private String stage = "beginning";
+    private double stageStartS;
+    private int done;
+    private int total;
+
+    LinkProgressLine(StatusLine line, BooleanSupplier stop) {
+        this.line = line;
+        this.stop = stop;
+    }
+
+    @Override
+    public void at(String nowStage, int nowDone, int ofTotal) {
+        if (!nowStage.equals(stage)) {
+            stage = nowStage;
+            stageStartS = line.elapsedS();
+        }
+        done = nowDone;
+        total = ofTotal;
+        line.say(line.elapsedS(), this::text);
+    }
+
+    @Override
+    public boolean wantsStop() {
+        line.say(line.elapsedS(), this::text);
+        return stop.getAsBoolean();
+    }
+
+    private String text() {
+        if (total == 0) {
+            return stage;
+        }
+        String left = "";
+        if (done > 1 && done >= LEAST_PACED_SHARE * total) {
+            double leftS = (line.elapsedS() - stageStartS) / done * (total - done);
+            left = ", about " + Figures.decimals(Math.ceil(leftS), 0) + " s left of this";
+        }
+        return stage + ": " + done + " of " + total + left;
+    }
+}

@@ -1,0 +1,12 @@
+package limbway.sim.experiment.link;
+
+import limbway.sim.experiment.statistics.Interval;
+
+/**
+ * What living in a changed layout made of it, against the layout as it stands under the same chance.
+ *
+ * @param offGround how much more of the travel is off the ground
+ * @param fewerGroundTrips how many fewer trips a day touch the ground
+ * @param firstReplication number of the first of the replications it rests on
+ */
+public record Difference(Interval offGround, Interval fewerGroundTrips, int firstReplication) {}

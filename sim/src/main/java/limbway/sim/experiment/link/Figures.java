@@ -1,0 +1,43 @@
+package limbway.sim.experiment.link;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import limbway.model.body.Body;
+import limbway.model.link.Crossing;
+import limbway.model.link.LinkEffect;
+import limbway.model.link.WayCosts;
+
+/** The effect of a link as a row of numbers, for a notebook. */
+final class Figures {
+
+    private Figures() {}
+
+    static double[] of(LinkEffect effect) {
+        double[] values =
+                new double[2 * (effect.costs().size() + effect.crossings().size())];
+        int next = 0;
+        for (WayCosts costs : effect.costs()) {
+            values[next++] = costs.offMilliJ();
+            values[next++] = costs.overMilliJ();
+        }
+        for (Crossing crossing : effect.crossings()) {
+            values[next++] = crossing.thereMilliJ();
+            values[next++] = crossing.backMilliJ();
+        }
+        return values;
+    }
+
+    static LinkEffect effect(double[] values, int errands, List<Body> bodies) {
+        List<WayCosts> costs = new ArrayList<>();
+        List<Crossing> crossings = new ArrayList<>();
+        int next = 0;
+        for (int i = 0; i < errands; i++) {
+            costs.add(new WayCosts((int) values[next++], (int) values[next++]));
+        }
+        for (Body body : bodies) {
+            crossings.add(new Crossing(body, (int) values[next++], (int) values[next++]));
+        }
+        return new LinkEffect(costs, crossings);
+    }
+}

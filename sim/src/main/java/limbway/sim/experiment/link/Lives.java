@@ -1,0 +1,59 @@
+package limbway.sim.experiment.link;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import limbway.sim.experiment.Progress;
+import limbway.sim.experiment.statistics.Interval;
+import limbway.sim.experiment.trial.Notebook;
+import limbway.sim.experiment.trial.Trial;
+import limbway.sim.experiment.trial.Trials;
+import limbway.sim.habitat.Habitat;
+
+/** Lives in the layout as it stands and in changed ones under the same chance. */
+final class Lives {
+
+    private final LinkQuestion question;
+    private final Trials trials;
+    private final Supplier<Habitat> asItStands;
+
+    Lives(LinkQuestion question, Supplier<Habitat> asItStands, Notebook notebook) {
+        this.question = question;
+        this.asItStands = asItStands;
+        this.trials = new Trials(List.of(question.offGround(), question.groundTrips()), question.settings(), notebook);
+    }
+
+    /** The difference that a change makes; empty if it was stopped. */
+    Optional<Difference> difference(String key, Supplier<Habitat> changed, int first, Progress progress) {
+        int count = question.settings().replications();
+        Optional<double[][]> before =
+                trials.of(new Trial("as it stands", asItStands, question.day()), first, count, progress);
+        if (before.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<double[][]> after = trials.of(new Trial(key, changed, question.day()), first, count, progress);
+        if (after.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Double> share = new ArrayList<>();
+        List<Double> trips = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            add(after.get()[i][0] - before.get()[i][0], share);
+            add(before.get()[i][1] - after.get()[i][1], trips);
+        }
+        Optional<Interval> offGround = Interval.of(share);
+        Optional<Interval> fewer = Interval.of(trips);
+        if (offGround.isEmpty() || fewer.isEmpty()) {
+            throw new IllegalArgumentException("nobody travels in " + key);
+        }
+        return Optional.of(new Difference(offGround.get(), fewer.get(), first));
+    }
+
+    private static void add(double difference, List<Double> to) {
+        if (!Double.isNaN(difference)) {
+            to.add(difference);
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package limbway.sim.experiment.link;
+
+import java.util.List;
+import java.util.Optional;
+
+import limbway.model.link.Candidate;
+import limbway.model.link.Gain;
+
+/**
+ * One or more links to add together.
+ *
+ * @param links the links, in the order of the candidates
+ * @param expected what they do to the trips that are made as it stands
+ * @param lived what living with them did; empty if that was not tried
+ * @param heldUp the same once more under chance that had no part in choosing; only for the best
+ */
+public record Proposal(List<Candidate> links, Gain expected, Optional<Difference> lived, Optional<Difference> heldUp) {
+
+    /** Keeps a copy of the list. */
+    public Proposal {
+        links = List.copyOf(links);
+    }
+}
