@@ -15,10 +15,13 @@ final class Interruption implements AutoCloseable {
 
     private static final long LONGEST_WAIT_S = 600;
 
+    /** Time for the last words of the command, which come after it has let go of this [ms]. */
+    private static final long LAST_WORDS_MS = 300;
+
     private final AtomicBoolean wanted = new AtomicBoolean();
     private final CountDownLatch saved = new CountDownLatch(1);
     private final Thread hook;
-
+    private final Thread command = Thread.currentThread();
     private final PrintWriter err;
 
     private Interruption(PrintWriter err) {
@@ -55,6 +58,7 @@ final class Interruption implements AutoCloseable {
         }
         try {
             if (saved.await(LONGEST_WAIT_S, TimeUnit.SECONDS)) {
+                command.join(LAST_WORDS_MS);
                 Runtime.getRuntime().halt(ExitCode.NOT_DONE);
             }
             err.println("limbway: saving took longer than " + LONGEST_WAIT_S + " s and was given up");

@@ -6,10 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 import limbway.sim.experiment.trial.Notebook;
@@ -25,17 +28,22 @@ public final class FileNotebook implements Notebook, AutoCloseable {
     private static final String DIVIDER = "\t";
 
     private final Map<String, double[]> known = new ConcurrentHashMap<>();
+    private final Path file;
+    private final String question;
     private final BufferedWriter writer;
     private final int found;
 
-    private FileNotebook(BufferedWriter writer, Map<String, double[]> known) {
+    private FileNotebook(Path file, String question, BufferedWriter writer, Map<String, double[]> known) {
+        this.file = file;
+        this.question = question;
         this.writer = writer;
         this.known.putAll(known);
         this.found = known.size();
     }
 
     /**
-     * Opens a notebook; one that belongs to another question is begun anew.
+     * Opens a notebook. One that belongs to another question is set aside as {@code …-earlier} in place of what was set
+     * aside before; lines that cannot be read are passed over.
      *
      * @param file where it is kept
      * @param question all that decides what comes out: scenario, seed, settings, version; one line
@@ -43,30 +51,46 @@ public final class FileNotebook implements Notebook, AutoCloseable {
      * @throws IOException if it cannot be read or written
      */
     public static FileNotebook open(Path file, String question) throws IOException {
-        Map<String, double[]> known = Files.isRegularFile(file) ? read(file, question) : Map.of();
-        StringBuilder kept = new StringBuilder(question).append('\n');
-        known.forEach((key, values) -> kept.append(line(key, values)));
-        WholeFile.write(file, kept.toString());
+        Map<String, double[]> known = Map.of();
+        if (Files.isRegularFile(file)) {
+            // a byte that is no text spoils its line, not the notebook
+            List<String> lines = List.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8).split("\n", -1));
+            if (lines.size() > 1 && lines.get(0).equals(question)) {
+                // what follows the last end of line was cut off
+                known = read(lines.subList(1, lines.size() - 1));
+            } else {
+                Files.move(file, earlier(file), StandardCopyOption.REPLACE_EXISTING);
+            }
+        }
+        write(file, question, known);
         BufferedWriter writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.APPEND);
-        return new FileNotebook(writer, known);
+        return new FileNotebook(file, question, writer, known);
     }
 
-    private static Map<String, double[]> read(Path file, String question) throws IOException {
+    private static Path earlier(Path file) {
+        return file.resolveSibling(file.getFileName().toString().replaceFirst("(\\.[^.]*)?$", "-earlier$1"));
+    }
+
+    private static Map<String, double[]> read(List<String> lines) {
         Map<String, double[]> known = new LinkedHashMap<>();
-        String text = Files.readString(file, StandardCharsets.UTF_8);
-        String[] lines = text.substring(0, text.lastIndexOf('\n') + 1).split("\n", -1);
-        if (!lines[0].equals(question)) {
-            return Map.of();
+        for (String line : lines) {
+            String[] parts = line.split(DIVIDER, -1);
+            values(parts).ifPresent(values -> known.put(parts[0], values));
         }
-        for (int i = 1; i < lines.length - 1; i++) {
-            String[] parts = lines[i].split(DIVIDER, -1);
-            double[] values = new double[parts.length - 1];
+        return known;
+    }
+
+    /** Empty if the line cannot be read: what it told is found again, and nothing else is lost. */
+    private static Optional<double[]> values(String[] parts) {
+        double[] values = new double[parts.length - 1];
+        try {
             for (int v = 0; v < values.length; v++) {
                 values[v] = Double.parseDouble(parts[v + 1]);
             }
-            known.put(parts[0], values);
+        } catch (NumberFormatException e) {
+            return Optional.empty();
         }
-        return known;
+        return Optional.of(values);
     }
 
     private static String line(String key, double[] values) {
@@ -96,13 +120,15 @@ public final class FileNotebook implements Notebook, AutoCloseable {
     }
 
     /**
-     * Notes something in the file.
+     * Notes something in the file, unless it is known.
      *
      * @throws UncheckedIOException if the file cannot be written
      */
     @Override
     public synchronized void note(String key, double[] values) {
-        known.put(clean(key), values.clone());
+        if (known.putIfAbsent(clean(key), values.clone()) != null) {
+            return;
+        }
         try {
             writer.write(line(clean(key), values));
             writer.flush();
@@ -111,8 +137,20 @@ public final class FileNotebook implements Notebook, AutoCloseable {
         }
     }
 
+    /**
+     * Ends the notebook with its lines in the order of their keys, so that it does not tell in what order things were found.
+     *
+     * @throws IOException if the file cannot be written
+     */
     @Override
     public void close() throws IOException {
         writer.close();
+        write(file, question, new TreeMap<>(known));
+    }
+
+    private static void write(Path file, String question, Map<String, double[]> lines) throws IOException {
+        StringBuilder text = new StringBuilder(question).append('\n');
+        lines.forEach((key, values) -> text.append(line(key, values)));
+        WholeFile.write(file, text.toString());
     }
 }

@@ -94,7 +94,7 @@ class FileNotebookTest {
     }
 
     @Test
-    void anotherQuestionBeginsAnew() throws IOException {
+    void anotherQuestionBeginsAnewAndTheEarlierOneIsSetAside() throws IOException {
         try (FileNotebook notebook = FileNotebook.open(file, QUESTION)) {
             notebook.note("a", new double[] {1});
         }
@@ -103,6 +103,36 @@ class FileNotebookTest {
             assertTrue(other.find("a").isEmpty());
         }
         assertEquals(QUESTION + "0\n", Files.readString(file));
+        assertEquals(QUESTION + "\na\t0x1.0p0\n", Files.readString(folder.resolve("notebook-earlier.tsv")));
+    }
+
+    @Test
+    void aLineThatCannotBeReadIsPassedOver() throws IOException {
+        byte[] garbage = {(byte) 0xff, (byte) 0xfe, '\t', 'x', '\n'};
+        Files.writeString(file, QUESTION + "\na\t0x1.0p0\nb\tsoon\n\n");
+        Files.write(file, garbage, StandardOpenOption.APPEND);
+        Files.writeString(file, "c\t0x1.0p1\n", StandardOpenOption.APPEND);
+        assertSameBits(new double[] {1}, found("a"));
+        assertSameBits(new double[] {2}, found("c"));
+        try (FileNotebook notebook = FileNotebook.open(file, QUESTION)) {
+            assertTrue(notebook.find("b").isEmpty());
+        }
+    }
+
+    @Test
+    void atItsEndTheLinesAreInTheOrderOfTheirKeys() throws IOException {
+        try (FileNotebook notebook = FileNotebook.open(file, QUESTION)) {
+            notebook.note("b", new double[] {1});
+            notebook.note("a", new double[] {2});
+            notebook.note("b", new double[] {1});
+        }
+        assertEquals(QUESTION + "\na\t0x1.0p1\nb\t0x1.0p0\n", Files.readString(file));
+    }
+
+    @Test
+    void aFirstLineThatWasCutOffIsTakenAsNew() throws IOException {
+        Files.writeString(file, QUESTION);
+        assertEquals(0, FileNotebook.open(file, QUESTION).found());
     }
 
     @Test

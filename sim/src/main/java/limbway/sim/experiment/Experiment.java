@@ -2,6 +2,7 @@ package limbway.sim.experiment;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.CompletionService;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorCompletionService;
@@ -10,6 +11,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 import limbway.sim.animal.DaySettings;
@@ -30,14 +33,13 @@ public final class Experiment {
 
     private static final long LOOK_UP_MS = 100;
 
-    private final Habitat habitat;
     private final RunSettings settings;
     private final RunPlan plan;
     private final Audit audit;
     private final AtomicBoolean stop = new AtomicBoolean();
+    private final AtomicInteger lived = new AtomicInteger();
 
     private Experiment(Habitat habitat, RunSettings settings, DaySettings day, Audit audit) {
-        this.habitat = habitat;
         this.settings = settings;
         this.plan = new RunPlan(habitat, day, settings.date(), settings.days(), settings.warmUpDays());
         this.audit = audit;
@@ -72,18 +74,37 @@ public final class Experiment {
      * @throws IllegalStateException if an account does not balance
      */
     public static Outcome run(Habitat habitat, RunSettings settings, DaySettings day, Progress progress, Audit audit) {
-        return new Experiment(habitat, settings, day, audit).run(progress);
+        Journal[] journals = new Journal[settings.replications()];
+        boolean complete = new Experiment(habitat, settings, day, audit)
+                .run(progress, journal -> journals[journal.replication() - settings.firstReplication()] = journal);
+        List<Journal> done = Stream.of(journals).filter(Objects::nonNull).toList();
+        return new Outcome(habitat, settings, done, complete);
     }
 
-    private Outcome run(Progress progress) {
+    /**
+     * Runs a layout and hands over each replication as soon as it is finished, so that no journal need be kept.
+     *
+     * @param habitat the layout and the group
+     * @param settings seed, replications, days, date, threads
+     * @param day how animals spend their day
+     * @param progress told of every finished replication
+     * @param each takes the journals, in any order, several at once, on the threads that lived them
+     * @return whether all replications were finished
+     * @throws IllegalArgumentException if no animal could stop anywhere, or food is put out at a place that does not exist
+     */
+    public static boolean forEach(
+            Habitat habitat, RunSettings settings, DaySettings day, Progress progress, Consumer<Journal> each) {
+        return new Experiment(habitat, settings, day, Audit.OFF).run(progress, each);
+    }
+
+    private boolean run(Progress progress, Consumer<Journal> each) {
         int total = settings.replications();
-        Journal[] journals = new Journal[total];
         ExecutorService workers = Executors.newFixedThreadPool(Math.min(settings.threads(), total));
         try {
             CompletionService<Boolean> finished = new ExecutorCompletionService<>(workers);
             for (int i = 0; i < total; i++) {
                 int index = i;
-                finished.submit(() -> replicate(index, journals));
+                finished.submit(() -> replicate(index, each));
             }
             collect(finished, progress, total);
         } finally {
@@ -91,16 +112,21 @@ public final class Experiment {
             workers.shutdownNow();
             awaitEnd(workers);
         }
-        List<Journal> done = Stream.of(journals).filter(Objects::nonNull).toList();
-        return new Outcome(habitat, settings, done, done.size() == total);
+        return lived.get() == total;
     }
 
-    private boolean replicate(int index, Journal[] journals) {
-        if (!stop.get()) {
-            Chance chance = new Chance(settings.seed(), settings.firstReplication() + index);
-            new Replication(plan, chance, audit).run(stop::get).ifPresent(journal -> journals[index] = journal);
+    private boolean replicate(int index, Consumer<Journal> each) {
+        if (stop.get()) {
+            return false;
         }
-        return journals[index] != null;
+        Chance chance = new Chance(settings.seed(), settings.firstReplication() + index);
+        Optional<Journal> journal = new Replication(plan, chance, audit).run(stop::get);
+        if (journal.isEmpty()) {
+            return false;
+        }
+        each.accept(journal.get());
+        lived.incrementAndGet();
+        return true;
     }
 
     private void collect(CompletionService<Boolean> finished, Progress progress, int total) {

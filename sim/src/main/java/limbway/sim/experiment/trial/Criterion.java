@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 
 import limbway.sim.experiment.Outcome;
 
-/** Something that layouts are judged by: one number for each replication. */
+/** Something that layouts are judged by: one number for each replication. Several threads may ask at once. */
 public interface Criterion {
 
     /**

@@ -56,7 +56,9 @@ public final class Trials {
         int lastUnknown = 0;
         int firstUnknown = count;
         for (int i = 0; i < count; i++) {
-            values[i] = notebook.find(key(trial, first + i)).orElse(null);
+            values[i] = notebook.find(key(trial, first + i))
+                    .filter(found -> found.length == criteria.size())
+                    .orElse(null);
             if (values[i] == null) {
                 firstUnknown = Math.min(firstUnknown, i);
                 lastUnknown = i;
@@ -71,14 +73,13 @@ public final class Trials {
 
     private boolean live(Trial trial, int from, int count, double[][] values, int first, Progress progress) {
         Habitat habitat = trial.habitat().get();
-        Outcome outcome = Experiment.run(habitat, settings.repetitions(from, count), trial.day(), progress);
-        for (int i = 0; i < outcome.journals().size(); i++) {
-            int replication = outcome.journals().get(i).replication();
-            double[] found = judge(outcome.only(i));
+        RunSettings wanted = settings.repetitions(from, count);
+        return Experiment.forEach(habitat, wanted, trial.day(), progress, journal -> {
+            int replication = journal.replication();
+            double[] found = judge(new Outcome(habitat, wanted, List.of(journal), true));
             notebook.note(key(trial, replication), found);
             values[replication - first] = found;
-        }
-        return outcome.complete();
+        });
     }
 
     private double[] judge(Outcome one) {
