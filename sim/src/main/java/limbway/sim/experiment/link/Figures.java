@@ -15,7 +15,7 @@ final class Figures {
 
     static double[] of(LinkEffect effect) {
         double[] values =
-                new double[2 * (effect.costs().size() + effect.crossings().size())];
+                new double[2 * (effect.costs().size() + effect.crossings().size()) + 1];
         int next = 0;
         for (WayCosts costs : effect.costs()) {
             values[next++] = costs.offMilliJ();
@@ -25,6 +25,7 @@ final class Figures {
             values[next++] = crossing.thereMilliJ();
             values[next++] = crossing.backMilliJ();
         }
+        values[next] = effect.local() ? 1 : 0;
         return values;
     }
 
@@ -38,6 +39,6 @@ final class Figures {
         for (Body body : bodies) {
             crossings.add(new Crossing(body, (int) values[next++], (int) values[next++]));
         }
-        return new LinkEffect(costs, crossings);
+        return new LinkEffect(costs, crossings, values[next] == 1);
     }
 }

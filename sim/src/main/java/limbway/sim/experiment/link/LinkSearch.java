@@ -147,10 +147,7 @@ public final class LinkSearch {
         if (fragile.isEmpty()) {
             return Optional.empty();
         }
-        int local = 0;
-        for (Candidate candidate : all) {
-            local += whatIf.isLocal(candidate.alteration(id(0))) ? 1 : 0;
-        }
+        int local = (int) Arrays.stream(effects).filter(LinkEffect::local).count();
         double trips = errands.stream().mapToDouble(Errand::tripsPerDay).sum();
         return Optional.of(new LinkFindings(candidates, local, compiled, trips, proposals.get(), fragile.get()));
     }
