@@ -145,8 +145,16 @@ public final class WhatIf {
     private Optional<RouteGraph> around(Alteration.SupportAdded link, Enclosure after) {
         return Part.of(enclosure, after, link, settings).flatMap(part -> {
             RouteGraph around = RouteGraph.compileAround(part.enclosure(), after, settings, graph, part.meetsGround());
-            return around.isExactAround(graph, part.meetsGround()) ? Optional.of(around) : Optional.empty();
+            return around.isExactAround(graph, part.meetsGround()) && !hasNewLeastPrice(around)
+                    ? Optional.of(around)
+                    : Optional.empty();
         });
+    }
+
+    private boolean hasNewLeastPrice(RouteGraph around) {
+        return routes.entrySet().stream()
+                .anyMatch(entry -> LeastPrices.hasNew(
+                        entry.getValue().costs(), graph, MoveCosts.of(around, entry.getKey(), energy), around));
     }
 
     /**

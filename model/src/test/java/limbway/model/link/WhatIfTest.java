@@ -26,6 +26,7 @@ import limbway.model.scene.RandomEnclosure;
 import limbway.model.scene.Scene;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class WhatIfTest {
@@ -80,7 +81,7 @@ class WhatIfTest {
                 assertExact(oddYard(), bodies("flanged male", "adult female", "adolescent", "juvenile"), ROPES, 1);
         assertTrue(tally.links > 20, "links: " + tally.links);
         assertTrue(tally.better > 0, "no link makes any way cheaper");
-        assertTrue(tally.local >= 0.8 * tally.links, tally.local + " of " + tally.links + " without compiling");
+        assertTrue(tally.local >= 0.75 * tally.links, tally.local + " of " + tally.links + " without compiling");
     }
 
     @ParameterizedTest
@@ -104,11 +105,12 @@ class WhatIfTest {
         assertExactBetween(RandomEnclosure.of(4), "link-1 at 7.5", "deck-0 at [-0.9, 0.68]");
     }
 
-    /** Places a few micrometres apart on a line, each at a least price of 1 mJ, would make it dearer when compiled anew. */
+    /** Places a few micrometres apart on a line have a move at the least price between them, which the old trees do not know. */
     @Test
     @Tag("derived")
-    void placesCloseTogetherOnALineDoNotMakeItDearer() {
-        assertExactBetween(RandomEnclosure.of(4), "link-3 at 9", "deck-0 at [-0.9, 0.68]");
+    void placesCloseTogetherOnALineAreCompiledAnew() {
+        assertFalse(effectBetween(RandomEnclosure.of(4), "link-3 at 9", "deck-0 at [-0.9, 0.68]")
+                .local());
     }
 
     /** Beams that go on in one line are divided as one, also where the link reaches only the first of them. */
@@ -152,17 +154,24 @@ class WhatIfTest {
     }
 
     private static void assertExactBetween(Enclosure enclosure, String from, String to) {
-        List<Body> bodies = bodies("adult female");
-        WhatIf whatIf = whatIf(enclosure, bodies);
-        Alteration.SupportAdded link = Candidates.of(enclosure, bodies, ROPES).all().stream()
+        WhatIf whatIf = whatIf(enclosure, bodies("adult female"));
+        LinkEffect effect = effectBetween(enclosure, from, to);
+        assertTrue(effect.local(), "compiled anew");
+        Alteration.SupportAdded link = between(enclosure, from, to);
+        assertEquals(0, farthestApartMilliJ(whatIf.compiled(link.applyTo(enclosure)), effect.costs()));
+    }
+
+    private static LinkEffect effectBetween(Enclosure enclosure, String from, String to) {
+        return whatIf(enclosure, bodies("adult female")).effect(between(enclosure, from, to));
+    }
+
+    private static Alteration.SupportAdded between(Enclosure enclosure, String from, String to) {
+        return Candidates.of(enclosure, bodies("adult female"), ROPES).all().stream()
                 .filter(candidate -> candidate.from().words().equals(from)
                         && candidate.to().words().equals(to))
                 .findFirst()
                 .orElseThrow()
                 .alteration("new");
-        LinkEffect effect = whatIf.effect(link);
-        assertTrue(effect.local(), "compiled anew");
-        assertEquals(0, farthestApartMilliJ(whatIf.compiled(link.applyTo(enclosure)), effect.costs()));
     }
 
     @Test
