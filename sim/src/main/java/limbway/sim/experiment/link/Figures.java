@@ -2,6 +2,7 @@ package limbway.sim.experiment.link;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.body.Body;
 import limbway.model.link.Crossing;
@@ -15,8 +16,9 @@ final class Figures {
 
     static double[] of(LinkEffect effect) {
         double[] values =
-                new double[2 * (effect.costs().size() + effect.crossings().size())];
+                new double[length(effect.costs().size(), effect.crossings().size())];
         int next = 0;
+        values[next++] = effect.local() ? 1 : 0;
         for (WayCosts costs : effect.costs()) {
             values[next++] = costs.offMilliJ();
             values[next++] = costs.overMilliJ();
@@ -28,16 +30,25 @@ final class Figures {
         return values;
     }
 
-    static LinkEffect effect(double[] values, int errands, List<Body> bodies) {
+    private static int length(int errands, int bodies) {
+        return 1 + 2 * (errands + bodies);
+    }
+
+    /** Empty where the row is none of so many errands and bodies. */
+    static Optional<LinkEffect> effect(double[] values, int errands, List<Body> bodies) {
+        if (values.length != length(errands, bodies.size())) {
+            return Optional.empty();
+        }
         List<WayCosts> costs = new ArrayList<>();
         List<Crossing> crossings = new ArrayList<>();
         int next = 0;
+        boolean local = values[next++] != 0;
         for (int i = 0; i < errands; i++) {
             costs.add(new WayCosts((int) values[next++], (int) values[next++]));
         }
         for (Body body : bodies) {
             crossings.add(new Crossing(body, (int) values[next++], (int) values[next++]));
         }
-        return new LinkEffect(costs, crossings);
+        return Optional.of(new LinkEffect(local, costs, crossings));
     }
 }
