@@ -47,7 +47,7 @@ class AssumedTest {
                   mend     did you mean "moved in lately"?
 
                 yard.yaml:22:3: there is no parameter "worth.beding" to assume
-                  allowed  worth.bedding, worth.cover
+                  allowed  worth.bedding, worth.ground-wariness, worth.cover
                   mend     did you mean "worth.bedding"?
 
                 yard.yaml:23:3: there is no parameter "sleep" to assume

@@ -37,7 +37,8 @@ class VariantsTest {
         assertEquals(base().enclosure(), variant("[]").enclosure());
         assertEquals(base().feedings(), variant("[]").feedings());
         for (String example : Examples.ALL) {
-            String text = Examples.text(example) + "  - {name: nothing, changes: []}\n";
+            String text = Examples.text(example)
+                    .replaceFirst("(?m)^variants:\n", "variants:\n  - {name: nothing, changes: []}\n");
             Study study = Examples.sound(ScenarioReader.read(example, text, Examples.FOLDER, Examples.ASSUMABLE))
                     .study();
             assertEquals(

@@ -33,7 +33,8 @@ final class Assembly {
                 arrays(draft.moves(), number),
                 draft.enclosure().resources(),
                 draft.enclosure().bounds().doors(),
-                numberedUse);
+                numberedUse,
+                draft.holds().moved());
     }
 
     private static MoveArrays arrays(MoveList list, int[] number) {

@@ -3,8 +3,10 @@ package limbway.model.graph;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import limbway.model.geometry.Point;
 
@@ -18,6 +20,9 @@ final class HoldTable {
 
     /** A hold no higher than this above the ground stands on it. */
     static final double GROUND_LEVEL_M = 0.01;
+
+    /** Coordinates of one place found in two ways differ by less. */
+    private static final double ROUNDING_M = 1e-11;
 
     private static final double CELL_M = 0.01;
     private static final int NONE = -1;
@@ -35,6 +40,8 @@ final class HoldTable {
     private int[] nextInBucket = new int[1024];
     private int[] firstInBucket = new int[2048];
     private int size;
+    /** Places that became a hold which lies elsewhere by more than rounding. */
+    private final Set<Point> moved = new LinkedHashSet<>();
 
     HoldTable(GroundHeights ground) {
         this.ground = ground;
@@ -45,6 +52,9 @@ final class HoldTable {
     int at(Point p, String support) {
         int known = find(p);
         if (known != NONE) {
+            if (!isWithin(known, p, ROUNDING_M)) {
+                moved.add(p);
+            }
             return known;
         }
         if (size == xM.length) {
@@ -66,6 +76,11 @@ final class HoldTable {
 
     int size() {
         return size;
+    }
+
+    /** Places that are one hold with another that was met before and lies elsewhere by more than rounding. */
+    Set<Point> moved() {
+        return Set.copyOf(moved);
     }
 
     Point place(int hold) {

@@ -99,7 +99,7 @@ public final class MoveCosts {
      * Cost of a move.
      *
      * @param move number of a move
-     * @return energy [mJ], at least 1, or {@link #IMPOSSIBLE}
+     * @return energy [mJ], 0 or more, or {@link #IMPOSSIBLE}
      */
     public int milliJ(int move) {
         return milliJ[move];

@@ -53,7 +53,7 @@ final class MovePrices {
     int milliJ(int m) {
         if (FlungPrices.covers(moves.mode(m))) {
             return flung.of(m) instanceof Crossing.Possible possible
-                    ? whole(m, 1000 * possible.energyJ())
+                    ? Math.max(1, whole(m, 1000 * possible.energyJ()))
                     : MoveCosts.IMPOSSIBLE;
         }
         int from = moves.from[m];
@@ -80,7 +80,7 @@ final class MovePrices {
             throw new IllegalArgumentException("move from hold " + moves.from[m] + " to hold " + moves.to[m]
                     + ": cost = " + milliJ / 1e6 + " kJ, allowed up to 2147 kJ");
         }
-        return (int) Math.max(1, Math.rint(milliJ));
+        return (int) Math.rint(milliJ);
     }
 
     /** A support that sinks under half the weight by more than the body reaches cannot be changed over to: an assumption. */

@@ -17,7 +17,7 @@ import limbway.model.geometry.Point;
 final class NearbyPlaces {
 
     /** With more places than this, walks lead by way of neighbours instead of straight. */
-    private static final int EXACT_PLACES = 1500;
+    static final int EXACT_PLACES = 1500;
 
     private static final int DIRECTIONS = 32;
     private static final double CELL_M = 2;

@@ -3,6 +3,7 @@ package limbway.model.graph;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Door;
@@ -25,12 +26,21 @@ public final class RouteGraph {
     private final List<Door> doors;
     private final List<int[]> useHolds;
 
-    RouteGraph(HoldArrays holds, MoveArrays moves, List<Resource> resources, List<Door> doors, List<int[]> useHolds) {
+    private final Set<Point> moved;
+
+    RouteGraph(
+            HoldArrays holds,
+            MoveArrays moves,
+            List<Resource> resources,
+            List<Door> doors,
+            List<int[]> useHolds,
+            Set<Point> moved) {
         this.holds = holds;
         this.moves = moves;
         this.resources = List.copyOf(resources);
         this.doors = List.copyOf(doors);
         this.useHolds = List.copyOf(useHolds);
+        this.moved = moved;
     }
 
     /**
@@ -63,6 +73,26 @@ public final class RouteGraph {
     public static RouteGraph compileAround(
             Enclosure part, Enclosure whole, GraphSettings settings, RouteGraph before, boolean meetsGround) {
         return compile(new Draft(part, whole, settings), Optional.of(before), meetsGround);
+    }
+
+    /**
+     * Whether the graph of a part has the moves of the whole to the millijoule.
+     *
+     * <p>It has not where a new place lies within a micrometre of one that is known but not on it, for then one of them is
+     * moved to the other, and which it is depends on the order in which they are met; and where there are so many places on
+     * the ground that new ones may take known walks away.
+     *
+     * @param before the graph round which this one was compiled
+     * @param meetsGround as it was compiled
+     * @return false where only compiling the whole tells
+     */
+    public boolean isExactAround(RouteGraph before, boolean meetsGround) {
+        int onGround = 0;
+        for (boolean stands : holds.onGround) {
+            onGround += stands ? 1 : 0;
+        }
+        boolean walksStay = !meetsGround || onGround <= NearbyPlaces.EXACT_PLACES;
+        return walksStay && before.moved.containsAll(moved);
     }
 
     private static RouteGraph compile(Draft draft, Optional<RouteGraph> before, boolean meetsGround) {

@@ -5,11 +5,11 @@ import java.util.List;
 /**
  * What a link does.
  *
- * @param local whether it was priced from its surroundings alone
  * @param costs costs of each errand with it
  * @param crossings what each body pays to cross it, in the order of the bodies
+ * @param local whether that was found from its surroundings alone, not by compiling the whole
  */
-public record LinkEffect(boolean local, List<WayCosts> costs, List<Crossing> crossings) {
+public record LinkEffect(List<WayCosts> costs, List<Crossing> crossings, boolean local) {
 
     /** Keeps copies of the lists. */
     public LinkEffect {

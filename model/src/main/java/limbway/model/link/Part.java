@@ -1,6 +1,5 @@
 package limbway.model.link;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -134,16 +133,17 @@ final class Part {
                 : before.platforms().stream().filter(this::isNear).toList();
         Set<String> trunks = new LinkedHashSet<>();
         crowns.forEach(crown -> trunks.add(crown.trunk()));
-        List<Support> supports = new ArrayList<>();
-        for (Support support : after.supports()) {
-            if (support.id().equals(link.id()) || trunks.contains(support.id()) || isNear(support)) {
-                supports.add(support);
-            }
-        }
+        Set<String> names = new LinkedHashSet<>(trunks);
+        names.add(link.id());
+        List<Support> near = before.supports().stream().filter(this::isNear).toList();
+        near.forEach(support -> names.add(support.id()));
+        new Company(settings, link, before.supports()).of(near).forEach(support -> names.add(support.id()));
         return new Enclosure(
                 after.site(),
                 after.ground(),
-                supports,
+                after.supports().stream()
+                        .filter(support -> names.contains(support.id()))
+                        .toList(),
                 decks,
                 crowns,
                 List.of(),

@@ -30,7 +30,8 @@ import limbway.model.route.Routes;
  * without and with a move on the ground. Costs there and back differ and are looked up each in its own direction.
  *
  * <p>Where the link can be come to from sloping ground, from a panel or by a leap, or takes the sway from a pole, the enclosure
- * is compiled anew. What is kept never changes, so threads may share it.
+ * is compiled anew; so it is where a new place lies within a micrometre of an old one but not on it, for then one of the two
+ * is moved, and the price of a line through it may be rounded otherwise. What is kept never changes, so threads may share it.
  *
  * @source one shortcut edge in all shortest ways, textbook; the equality with compiling anew is tested link by link
  * @validity a way that leaves the link for something outside its reach and comes back to it is not looked for; it would have
@@ -114,16 +115,6 @@ public final class WhatIf {
     }
 
     /**
-     * Whether a link is priced from its surroundings alone.
-     *
-     * @param link what would be added
-     * @return false where the enclosure is compiled anew for it
-     */
-    public boolean isLocal(Alteration.SupportAdded link) {
-        return Part.of(enclosure, link.applyTo(enclosure), link, settings).isPresent();
-    }
-
-    /**
      * The costs with a link, to the millijoule as if the enclosure had been compiled with it.
      *
      * @param link what would be added
@@ -141,16 +132,21 @@ public final class WhatIf {
      */
     public LinkEffect effect(Alteration.SupportAdded link) {
         Enclosure after = link.applyTo(enclosure);
-        Optional<Part.Round> part = Part.of(enclosure, after, link, settings);
-        if (part.isEmpty()) {
-            RouteGraph fresh = RouteGraph.compile(after, settings);
-            Map<Body, MoveCosts> costs = costs(fresh);
-            return new LinkEffect(false, compiled(fresh, costs), crossings(fresh, costs, link));
-        }
-        RouteGraph around = RouteGraph.compileAround(
-                part.get().enclosure(), after, settings, graph, part.get().meetsGround());
-        Map<Body, MoveCosts> costs = costs(around);
-        return new LinkEffect(true, over(around, costs), crossings(around, costs, link));
+        Optional<RouteGraph> around = around(link, after);
+        RouteGraph fresh = around.orElseGet(() -> RouteGraph.compile(after, settings));
+        Map<Body, MoveCosts> costs = costs(fresh);
+        return new LinkEffect(
+                around.isPresent() ? over(fresh, costs) : compiled(fresh, costs),
+                crossings(fresh, costs, link),
+                around.isPresent());
+    }
+
+    /** The graph round a link, or empty where it would not tell the costs to the millijoule. */
+    private Optional<RouteGraph> around(Alteration.SupportAdded link, Enclosure after) {
+        return Part.of(enclosure, after, link, settings).flatMap(part -> {
+            RouteGraph around = RouteGraph.compileAround(part.enclosure(), after, settings, graph, part.meetsGround());
+            return around.isExactAround(graph, part.meetsGround()) ? Optional.of(around) : Optional.empty();
+        });
     }
 
     /**

@@ -170,7 +170,7 @@ public final class IncomingMoves {
      * Cost of a move.
      *
      * @param index place in these arrays
-     * @return energy [mJ], at least 1
+     * @return energy [mJ], 0 or more
      */
     public int milliJ(int index) {
         return milliJ[index];

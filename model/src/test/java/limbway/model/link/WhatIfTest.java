@@ -72,47 +72,97 @@ class WhatIfTest {
                 .build();
     }
 
+    /** All bodies of a group, from every place to every place, off the ground and the cheapest. */
     @Test
     @Tag("derived")
     void everyLinkOfAnExampleCostsWhatCompilingAnewSaysToTheMillijoule() {
-        List<Body> bodies = bodies("flanged male", "juvenile");
-        WhatIf whatIf = whatIf(oddYard(), bodies);
-        List<WayCosts> before = whatIf.before();
-        List<Candidate> all = Candidates.of(oddYard(), bodies, ROPES).all();
-        assertTrue(all.size() > 20, "links: " + all.size());
-        int same = 0;
-        int better = 0;
-        int local = 0;
-        for (Candidate candidate : all) {
-            Alteration.SupportAdded link = candidate.alteration("new");
-            List<WayCosts> compiled = whatIf.compiled(link.applyTo(oddYard()));
-            int apart = farthestApartMilliJ(compiled, whatIf.with(link));
-            // a hold within a micrometre of another is that one, which bends the line through it and may turn one
-            // rounding
-            assertTrue(apart <= 1, candidate + ": " + apart + " mJ");
-            same += apart == 0 ? 1 : 0;
-            better += compiled.equals(before) ? 0 : 1;
-            local += whatIf.isLocal(link) ? 1 : 0;
-        }
-        assertTrue(same >= 0.9 * all.size(), same + " of " + all.size() + " to the last millijoule");
-        assertTrue(better > 0, "no link makes any way cheaper");
-        assertEquals(all.size(), local, "compiled anew");
+        Tally tally =
+                assertExact(oddYard(), bodies("flanged male", "adult female", "adolescent", "juvenile"), ROPES, 1);
+        assertTrue(tally.links > 20, "links: " + tally.links);
+        assertTrue(tally.better > 0, "no link makes any way cheaper");
+        assertTrue(tally.local >= 0.8 * tally.links, tally.local + " of " + tally.links + " without compiling");
     }
 
-    /** A way over many holds may turn several roundings. */
     @ParameterizedTest
     @Tag("derived")
     @ValueSource(ints = {4, 8, 10})
-    void linksInRandomYardsCostWhatCompilingAnewSaysButForRoundings(int seed) {
+    void linksInRandomYardsCostWhatCompilingAnewSaysToTheMillijoule(int seed) {
         Enclosure enclosure = RandomEnclosure.of(seed);
+        int links =
+                Candidates.of(enclosure, bodies("adult female"), ROPES).all().size();
+        Tally tally = assertExact(enclosure, bodies("adult female"), ROPES, 1 + links / 6);
+        assertTrue(tally.links > 4, "RandomEnclosure.of(" + seed + "): " + tally.links);
+    }
+
+    /**
+     * New holds on a beam that is walked with a hand on a rail which is out of the link's own reach; without the rail the part
+     * round the link was 3334 mJ too dear.
+     */
+    @Test
+    @Tag("derived")
+    void railsOutOfReachOfTheLinkAreHeldAsWhenCompilingAnew() {
+        assertExactBetween(RandomEnclosure.of(4), "link-1 at 7.5", "deck-0 at [-0.9, 0.68]");
+    }
+
+    /** Places a few micrometres apart on a line, each at a least price of 1 mJ, would make it dearer when compiled anew. */
+    @Test
+    @Tag("derived")
+    void placesCloseTogetherOnALineDoNotMakeItDearer() {
+        assertExactBetween(RandomEnclosure.of(4), "link-3 at 9", "deck-0 at [-0.9, 0.68]");
+    }
+
+    /** Beams that go on in one line are divided as one, also where the link reaches only the first of them. */
+    @Test
+    @Tag("derived")
+    void linksNearPartOfALineCostWhatCompilingAnewSays() {
+        Enclosure enclosure = Scene.yard(24, 16)
+                .pole("a", 4.13, 4.27, 6.1)
+                .pole("b", 20.31, 4.61, 5.9)
+                .pole("c", 4.87, 11.23, 5.3)
+                .beam("west", 0.06, new Point(4.13, 4.27, 4.43), new Point(9.13, 4.37, 4.53))
+                .beam("east", 0.06, new Point(9.13, 4.37, 4.53), new Point(19.13, 4.57, 4.73))
+                .food("hatch", 18.17, 8.29, 0)
+                .resource("tray", ResourceKind.FOOD, new Point(4.13, 4.27, 5.03), "a")
+                .resource("bowl", ResourceKind.FOOD, new Point(4.87, 11.23, 4.9), "c")
+                .build();
+        Tally tally = assertExact(enclosure, bodies("adult female"), ROPES, 3);
+        assertTrue(tally.better > 0, "no link makes any way cheaper");
+    }
+
+    /** What was looked at. */
+    private record Tally(int links, int better, int local) {}
+
+    private static Tally assertExact(Enclosure enclosure, List<Body> bodies, LinkLimits limits, int step) {
+        WhatIf whatIf = whatIf(enclosure, bodies);
+        List<WayCosts> before = whatIf.before();
+        List<Candidate> all = Candidates.of(enclosure, bodies, limits).all();
+        int links = 0;
+        int better = 0;
+        int local = 0;
+        for (int i = 0; i < all.size(); i += step) {
+            Alteration.SupportAdded link = all.get(i).alteration("new");
+            List<WayCosts> compiled = whatIf.compiled(link.applyTo(enclosure));
+            LinkEffect effect = whatIf.effect(link);
+            assertEquals(0, farthestApartMilliJ(compiled, effect.costs()), all.get(i) + ": mJ apart");
+            links++;
+            better += compiled.equals(before) ? 0 : 1;
+            local += effect.local() ? 1 : 0;
+        }
+        return new Tally(links, better, local);
+    }
+
+    private static void assertExactBetween(Enclosure enclosure, String from, String to) {
         List<Body> bodies = bodies("adult female");
         WhatIf whatIf = whatIf(enclosure, bodies);
-        List<Candidate> all = Candidates.of(enclosure, bodies, ROPES).all();
-        for (int i = 0; i < all.size(); i += 1 + all.size() / 3) {
-            Alteration.SupportAdded link = all.get(i).alteration("new");
-            int apart = farthestApartMilliJ(whatIf.compiled(link.applyTo(enclosure)), whatIf.with(link));
-            assertTrue(apart <= 10, "RandomEnclosure.of(" + seed + "), " + all.get(i) + ": " + apart + " mJ");
-        }
+        Alteration.SupportAdded link = Candidates.of(enclosure, bodies, ROPES).all().stream()
+                .filter(candidate -> candidate.from().words().equals(from)
+                        && candidate.to().words().equals(to))
+                .findFirst()
+                .orElseThrow()
+                .alteration("new");
+        LinkEffect effect = whatIf.effect(link);
+        assertTrue(effect.local(), "compiled anew");
+        assertEquals(0, farthestApartMilliJ(whatIf.compiled(link.applyTo(enclosure)), effect.costs()));
     }
 
     @Test

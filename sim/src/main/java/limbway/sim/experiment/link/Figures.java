@@ -18,7 +18,6 @@ final class Figures {
         double[] values =
                 new double[length(effect.costs().size(), effect.crossings().size())];
         int next = 0;
-        values[next++] = effect.local() ? 1 : 0;
         for (WayCosts costs : effect.costs()) {
             values[next++] = costs.offMilliJ();
             values[next++] = costs.overMilliJ();
@@ -27,11 +26,12 @@ final class Figures {
             values[next++] = crossing.thereMilliJ();
             values[next++] = crossing.backMilliJ();
         }
+        values[next] = effect.local() ? 1 : 0;
         return values;
     }
 
     private static int length(int errands, int bodies) {
-        return 1 + 2 * (errands + bodies);
+        return 2 * (errands + bodies) + 1;
     }
 
     /** Empty where the row is none of so many errands and bodies. */
@@ -42,13 +42,12 @@ final class Figures {
         List<WayCosts> costs = new ArrayList<>();
         List<Crossing> crossings = new ArrayList<>();
         int next = 0;
-        boolean local = values[next++] != 0;
         for (int i = 0; i < errands; i++) {
             costs.add(new WayCosts((int) values[next++], (int) values[next++]));
         }
         for (Body body : bodies) {
             crossings.add(new Crossing(body, (int) values[next++], (int) values[next++]));
         }
-        return Optional.of(new LinkEffect(local, costs, crossings));
+        return Optional.of(new LinkEffect(costs, crossings, values[next] == 1));
     }
 }
