@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Supplier;
 
 import org.junit.jupiter.api.Test;
 
@@ -23,9 +22,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 /** Everything was noted before, so nothing is lived. */
 class LivesTest {
 
-    private static final Supplier<Habitat> NEVER = () -> {
+    private static Habitat never() {
         throw new IllegalStateException("nothing is to be lived");
-    };
+    }
 
     private record Named(String name) implements Criterion {
 
@@ -76,8 +75,8 @@ class LivesTest {
                 return false;
             }
         };
-        return new Lives(question, NEVER, new Noted(), progress)
-                .difference(key, NEVER, 1001, key)
+        return new Lives(question, LivesTest::never, new Noted(), progress)
+                .difference(key, LivesTest::never, 1001, key)
                 .orElseThrow();
     }
 
