@@ -69,7 +69,10 @@ public final class Expectation {
         return new Gain(metresPerDay > 0 ? metres / metresPerDay : 0, trips);
     }
 
-    /** A way over the ground that only leaves a way off it and comes back is no rival, and a new link makes it none. */
+    /**
+     * A way over the ground that only leaves a way off it and comes back is no rival, and a new link makes it none. Where
+     * something fails the way off the ground may become the dearer one; what is cheaper than it is a rival.
+     */
     private double share(int errand, WayCosts costs) {
         if (costs.equals(before.get(errand))) {
             return shareBefore[errand];
@@ -77,8 +80,10 @@ public final class Expectation {
         if (!costs.leadsOffGround()) {
             return 0;
         }
-        boolean hadNoRival = before.get(errand).leadsOffGround() && shareBefore[errand] == 1;
-        if (hadNoRival || costs.overMilliJ() == ReverseTree.UNREACHABLE || costs.offMilliJ() == 0) {
+        boolean hasNoRival = before.get(errand).leadsOffGround()
+                && shareBefore[errand] == 1
+                && costs.overMilliJ() >= costs.offMilliJ();
+        if (hasNoRival || costs.overMilliJ() == ReverseTree.UNREACHABLE || costs.offMilliJ() == 0) {
             return 1;
         }
         return sharpness.shareOfFirst(costs.offMilliJ(), costs.overMilliJ());

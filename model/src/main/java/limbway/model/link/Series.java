@@ -34,22 +34,9 @@ public final class Series {
     private final List<WayCosts> before;
     private final int[] start;
     private final int[] end;
-    private final Map<Body, Ground> byBody = new LinkedHashMap<>();
+    private final Map<Body, TieCosts> byBody = new LinkedHashMap<>();
     private final List<int[]> fromStart = new ArrayList<>();
     private final List<int[]> toTarget = new ArrayList<>();
-
-    /** Costs of one body between the ties, and over each link in both directions [mJ]. */
-    private static final class Ground {
-        private final int[][] between;
-        private final int[] there;
-        private final int[] back;
-
-        Ground(int[][] between, int[] there, int[] back) {
-            this.between = between;
-            this.there = there;
-            this.back = back;
-        }
-    }
 
     /**
      * Looks up what lies between the ties.
@@ -80,7 +67,7 @@ public final class Series {
         }
         int bodyNumber = 0;
         for (Body body : routes.keySet()) {
-            byBody.put(body, ground(graph, routes.get(body), holds, effects, bodyNumber++));
+            byBody.put(body, TieCosts.of(graph, routes.get(body), holds, effects, bodyNumber++));
         }
         for (Errand errand : errands) {
             Routes ways = routes.get(errand.body());
@@ -105,28 +92,6 @@ public final class Series {
         });
     }
 
-    private static Ground ground(
-            RouteGraph graph, Routes routes, List<Integer> holds, List<LinkEffect> effects, int bodyNumber) {
-        IncomingMoves moves = new IncomingMoves(graph, routes.costs());
-        int[][] between = new int[holds.size()][holds.size()];
-        for (int to = 0; to < between.length; to++) {
-            ReverseTree tree =
-                    holds.get(to) == HoldsByPlace.NONE ? null : ReverseTree.offGround(moves, new int[] {holds.get(to)});
-            for (int from = 0; from < between.length; from++) {
-                between[from][to] = tree == null || holds.get(from) == HoldsByPlace.NONE
-                        ? ReverseTree.UNREACHABLE
-                        : tree.milliJ(holds.get(from));
-            }
-        }
-        int[] there = new int[effects.size()];
-        int[] back = new int[effects.size()];
-        for (int c = 0; c < there.length; c++) {
-            there[c] = effects.get(c).crossings().get(bodyNumber).thereMilliJ();
-            back[c] = effects.get(c).crossings().get(bodyNumber).backMilliJ();
-        }
-        return new Ground(between, there, back);
-    }
-
     /**
      * The best series of each errand.
      *
@@ -146,7 +111,7 @@ public final class Series {
 
     /** The links of the cheapest way of an errand that crosses just so many; empty if that is no cheaper than before. */
     private List<Integer> best(int errand, int links) {
-        Ground ground = byBody.get(errands.get(errand).body());
+        TieCosts tieCosts = byBody.get(errands.get(errand).body());
         int ties = fromStart.get(errand).length;
         int[] arrive = fromStart.get(errand).clone();
         int[][] crossed = new int[links][ties];
@@ -156,14 +121,14 @@ public final class Series {
             Arrays.fill(leave, ReverseTree.UNREACHABLE);
             Arrays.fill(crossed[layer], NONE);
             for (int c = 0; c < start.length; c++) {
-                cross(arrive, start[c], end[c], ground.there[c], c, leave, crossed[layer]);
-                cross(arrive, end[c], start[c], ground.back[c], c, leave, crossed[layer]);
+                cross(arrive, start[c], end[c], tieCosts.thereMilliJ(c), c, leave, crossed[layer]);
+                cross(arrive, end[c], start[c], tieCosts.backMilliJ(c), c, leave, crossed[layer]);
             }
             if (layer + 1 < links) {
                 for (int to = 0; to < ties; to++) {
                     arrive[to] = ReverseTree.UNREACHABLE;
                     for (int from = 0; from < ties; from++) {
-                        int sum = sum(leave[from], ground.between[from][to]);
+                        int sum = sum(leave[from], tieCosts.betweenMilliJ(from, to));
                         if (sum < arrive[to]) {
                             arrive[to] = sum;
                             cameFrom[layer + 1][to] = from;
@@ -209,7 +174,7 @@ public final class Series {
     public List<WayCosts> estimate(List<Integer> links) {
         List<WayCosts> costs = new ArrayList<>();
         for (int e = 0; e < errands.size(); e++) {
-            Ground ground = byBody.get(errands.get(e).body());
+            TieCosts tieCosts = byBody.get(errands.get(e).body());
             int off = before.get(e).offMilliJ();
             int[] used = new int[links.size()];
             for (int link : links) {
@@ -217,20 +182,20 @@ public final class Series {
                         off,
                         onward(
                                 e,
-                                ground,
+                                tieCosts,
                                 links,
                                 used,
-                                sum(fromStart.get(e)[start[link]], ground.there[link]),
+                                sum(fromStart.get(e)[start[link]], tieCosts.thereMilliJ(link)),
                                 link,
                                 true));
                 off = Math.min(
                         off,
                         onward(
                                 e,
-                                ground,
+                                tieCosts,
                                 links,
                                 used,
-                                sum(fromStart.get(e)[end[link]], ground.back[link]),
+                                sum(fromStart.get(e)[end[link]], tieCosts.backMilliJ(link)),
                                 link,
                                 false));
             }
@@ -239,7 +204,8 @@ public final class Series {
         return costs;
     }
 
-    private int onward(int errand, Ground ground, List<Integer> links, int[] used, int cost, int link, boolean there) {
+    private int onward(
+            int errand, TieCosts tieCosts, List<Integer> links, int[] used, int cost, int link, boolean there) {
         if (cost == ReverseTree.UNREACHABLE) {
             return cost;
         }
@@ -250,10 +216,10 @@ public final class Series {
         for (int i = 0; i < used.length; i++) {
             if (used[i] == 0) {
                 int next = links.get(i);
-                int toStart = sum(sum(cost, ground.between[at][start[next]]), ground.there[next]);
-                int toEnd = sum(sum(cost, ground.between[at][end[next]]), ground.back[next]);
-                least = Math.min(least, onward(errand, ground, links, used, toStart, next, true));
-                least = Math.min(least, onward(errand, ground, links, used, toEnd, next, false));
+                int toStart = sum(sum(cost, tieCosts.betweenMilliJ(at, start[next])), tieCosts.thereMilliJ(next));
+                int toEnd = sum(sum(cost, tieCosts.betweenMilliJ(at, end[next])), tieCosts.backMilliJ(next));
+                least = Math.min(least, onward(errand, tieCosts, links, used, toStart, next, true));
+                least = Math.min(least, onward(errand, tieCosts, links, used, toEnd, next, false));
             }
         }
         used[place] = 0;

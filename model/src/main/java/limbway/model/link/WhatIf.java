@@ -160,8 +160,9 @@ public final class WhatIf {
     /**
      * The costs in an altered enclosure, by compiling it.
      *
-     * @param after what stands there then; the holds at which errands start and the resources must still be there
-     * @return one for each errand; unreachable where a start is not there any more
+     * @param after what stands there then; the resources must be the same in the same order
+     * @return one for each errand; it starts at the nearest hold of its place where its own is gone, and is unreachable where
+     *     nothing of that place is left
      */
     public List<WayCosts> compiled(Enclosure after) {
         RouteGraph fresh = RouteGraph.compile(after, settings);
@@ -190,7 +191,7 @@ public final class WhatIf {
     }
 
     private List<WayCosts> compiled(RouteGraph fresh, Map<Body, MoveCosts> costs) {
-        HoldsByPlace freshPlaces = new HoldsByPlace(fresh);
+        Starts starts = new Starts(graph, fresh);
         WayCosts[] found = new WayCosts[errands.size()];
         for (Body body : routes.keySet()) {
             IncomingMoves moves = new IncomingMoves(fresh, costs.get(body));
@@ -203,7 +204,7 @@ public final class WhatIf {
                             errand.toResource(), r -> ReverseTree.offGround(moves, fresh.useHolds(r)));
                     ReverseTree toOver =
                             over.computeIfAbsent(errand.toResource(), r -> ReverseTree.overGround(moves, toOff));
-                    int from = freshPlaces.at(graph.place(errand.fromHold()));
+                    int from = starts.of(errand.fromHold());
                     found[i] = from == HoldsByPlace.NONE
                             ? new WayCosts(ReverseTree.UNREACHABLE, ReverseTree.UNREACHABLE)
                             : new WayCosts(toOff.milliJ(from), toOver.milliJ(from));

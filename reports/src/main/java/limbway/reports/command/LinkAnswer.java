@@ -5,14 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 import limbway.model.link.Candidate;
 import limbway.reports.data.Json;
 import limbway.reports.data.RunRecord;
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
+import limbway.sim.experiment.link.Difference;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.Proposal;
+import limbway.sim.experiment.statistics.Interval;
 
 /** The machine-readable answer of a search for links; shares from 0 to 1. */
 final class LinkAnswer {
@@ -52,29 +56,38 @@ final class LinkAnswer {
         one.putAll(link(first));
         List<Object> with = new ArrayList<>();
         proposal.links().subList(1, proposal.links().size()).forEach(link -> with.add(link(link)));
-        if (proposal.lived().isPresent()) {
-            one.put("offground_gain", Json.interval(proposal.lived().get().offGround()));
-            one.put(
-                    "flipped_trips_per_day",
-                    proposal.lived().get().fewerGroundTrips().mean());
-        } else {
-            Map<String, Object> expected = new LinkedHashMap<>();
-            expected.put("mean", proposal.expected().offGroundShare());
-            expected.put("lo", null);
-            expected.put("hi", null);
-            one.put("offground_gain", expected);
-            one.put("flipped_trips_per_day", proposal.expected().flippedTripsPerDay());
-        }
+        one.put("offground_gain", gain(proposal));
+        one.put(
+                "flipped_trips_per_day",
+                proposal.lived()
+                        .map(lived -> lived.fewerGroundTrips().mean())
+                        .orElse(proposal.expected().flippedTripsPerDay()));
         one.put("together_with", with);
         one.put("lived_with", proposal.lived().isPresent());
+        one.put("nobody_travels", nobodyTravels(proposal.lived()));
         one.put("expected_gain", proposal.expected().offGroundShare());
         one.put("expected_flipped_trips_per_day", proposal.expected().flippedTripsPerDay());
         one.put(
                 "held_up",
-                proposal.heldUp().map(again -> Json.interval(again.offGround())).orElse(null));
+                proposal.heldUp()
+                        .flatMap(Difference::offGround)
+                        .map(Json::interval)
+                        .orElse(null));
         one.put("sentence", LinkText.sentence(proposal));
         one.put("changes", LinkText.lines(report, proposal));
         return one;
+    }
+
+    /** As lived; else what is expected, which has no interval. */
+    private static Map<String, Object> gain(Proposal proposal) {
+        return proposal.lived()
+                .flatMap(Difference::offGround)
+                .map(Json::interval)
+                .orElseGet(() -> Json.interval(new Interval(proposal.offGroundGain(), OptionalDouble.empty(), 0)));
+    }
+
+    private static boolean nobodyTravels(Optional<Difference> lived) {
+        return lived.isPresent() && lived.get().offGround().isEmpty();
     }
 
     private static Map<String, Object> link(Candidate link) {
@@ -92,7 +105,12 @@ final class LinkAnswer {
         one.put("expected_loss", -fragile.expected().offGroundShare());
         one.put(
                 "lived_difference",
-                fragile.lived().map(lived -> Json.interval(lived.offGround())).orElse(null));
+                fragile.lived()
+                        .flatMap(Difference::offGround)
+                        .map(Json::interval)
+                        .orElse(null));
+        one.put("lived_without", fragile.lived().isPresent());
+        one.put("nobody_travels", nobodyTravels(fragile.lived()));
         one.put("falls_with_it", List.copyOf(fragile.fall().with()));
         one.put("places_lost", List.copyOf(fragile.fall().lost()));
         return one;

@@ -18,7 +18,8 @@ import limbway.reports.data.FileNotebook;
 import limbway.reports.data.Json;
 import limbway.reports.data.LinkInfo;
 import limbway.reports.measure.ElevatedTime;
-import limbway.reports.measure.LinkCriterion;
+import limbway.reports.measure.GroundTrips;
+import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
 import limbway.reports.words.Cautions;
@@ -139,6 +140,13 @@ final class LinkCommand implements Callable<Integer> {
                     "2 or more; 10 tell a difference of a few points",
                     "raise --replications");
         }
+        if (replications > LinkSearch.MOST_REPLICATIONS) {
+            throw Refusal.of(
+                    "with so many repetitions the last check of the best link would meet the chance that chose it",
+                    "--replications " + replications,
+                    "2 to " + LinkSearch.MOST_REPLICATIONS,
+                    "lower --replications");
+        }
         Question question = Question.of(options);
         Candidates candidates = candidates(question, may);
         Path folder = out == null ? null : OutFolder.prepare(out);
@@ -238,8 +246,8 @@ final class LinkCommand implements Callable<Integer> {
                 info.links(),
                 check,
                 falls,
-                LinkCriterion.offGround(),
-                LinkCriterion.groundTrips());
+                new Criteria().find(Criteria.OFF_GROUND).orElseThrow(),
+                new GroundTrips());
         StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
         Optional<LinkFindings> found;
         try {

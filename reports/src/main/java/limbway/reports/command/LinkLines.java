@@ -15,6 +15,11 @@ final class LinkLines {
     private static final int MOST_FALLS = 5;
     private static final int WIDTH = 108;
     private static final String INDENT = "    ";
+    private static final String NONE_EXPECTED =
+            "Going by today's trips, no single support is expected to bring travel to the ground if it fails.";
+    private static final String NONE_LIVED =
+            "No failure that was lived with brings travel to the ground, and going by today's trips none of the others is "
+                    + "expected to.";
 
     private final List<String> lines = new ArrayList<>();
 
@@ -44,9 +49,11 @@ final class LinkLines {
                 .filter(one -> one.offGroundLoss() > 0)
                 .limit(MOST_FALLS)
                 .toList();
+        boolean anyLived =
+                report.found().fragile().stream().anyMatch(one -> one.lived().isPresent());
         text.add(
                 fragile.isEmpty()
-                        ? "No single support takes travel off the ground away if it fails."
+                        ? anyLived ? NONE_LIVED : NONE_EXPECTED
                         : "Look at these first, because they hurt most if they fail:");
         fragile.forEach(one -> text.add("  " + LinkText.sentence(one)));
         text.add("Ropes entangle; anchors and loads are for licensed people to judge.");

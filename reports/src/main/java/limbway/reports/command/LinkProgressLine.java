@@ -13,7 +13,8 @@ final class LinkProgressLine implements SearchProgress {
     private final StatusLine line;
     private final BooleanSupplier stop;
     private String stage = "beginning";
-    private double stageStartS;
+    private int known;
+    private double sinceS;
     private int done;
     private int total;
 
@@ -24,9 +25,11 @@ final class LinkProgressLine implements SearchProgress {
 
     @Override
     public void at(String nowStage, int nowDone, int ofTotal) {
-        if (!nowStage.equals(stage)) {
+        if (!nowStage.equals(stage) || nowDone < done) {
+            // what a notebook knew took no time
             stage = nowStage;
-            stageStartS = line.elapsedS();
+            known = nowDone;
+            sinceS = line.elapsedS();
         }
         done = nowDone;
         total = ofTotal;
@@ -44,8 +47,8 @@ final class LinkProgressLine implements SearchProgress {
             return stage;
         }
         String left = "";
-        if (done > 1 && done >= LEAST_PACED_SHARE * total) {
-            double leftS = (line.elapsedS() - stageStartS) / done * (total - done);
+        if (done > known && done - known >= LEAST_PACED_SHARE * total) {
+            double leftS = (line.elapsedS() - sinceS) / (done - known) * (total - done);
             left = ", about " + Figures.decimals(Math.ceil(leftS), 0) + " s left of this";
         }
         return stage + ": " + done + " of " + total + left;

@@ -55,10 +55,12 @@ public final class LinkTables {
                         CsvTable.number(proposal.expected().flippedTripsPerDay(), CENTIMETRES),
                         mean(proposal.lived(), 1),
                         proposal.lived()
-                                .map(lived -> CsvTable.number(lived.offGround().lo(), DECIMALS))
+                                .flatMap(Difference::offGround)
+                                .map(gain -> CsvTable.number(gain.lo(), DECIMALS))
                                 .orElse(""),
                         proposal.lived()
-                                .map(lived -> CsvTable.number(lived.offGround().hi(), DECIMALS))
+                                .flatMap(Difference::offGround)
+                                .map(gain -> CsvTable.number(gain.hi(), DECIMALS))
                                 .orElse(""),
                         proposal.lived()
                                 .map(lived ->
@@ -94,8 +96,8 @@ public final class LinkTables {
     }
 
     private static String mean(Optional<Difference> lived, int sign) {
-        return lived.map(difference ->
-                        CsvTable.number(sign * difference.offGround().mean(), DECIMALS))
+        return lived.flatMap(Difference::offGround)
+                .map(gain -> CsvTable.number(sign * gain.mean(), DECIMALS))
                 .orElse("");
     }
 }

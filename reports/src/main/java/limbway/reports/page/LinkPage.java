@@ -164,7 +164,8 @@ public final class LinkPage {
                         + " on, which had no part in the search; the interval is of the differences. "
                         + "The best one is lived with again in repetitions from "
                         + Figures.decimals(LinkSearch.HELD_UP_FROM, 0)
-                        + " on, because the best of several is always a little flattered.",
+                        + " on, because the best of several is always a little flattered; the answer leads with that figure, the "
+                        + "table has those of the search.",
                 "Sets of links: ropes one after the other may be worth nothing singly and much together. They are looked for "
                         + "along the cheapest way of every trip that crosses so many new links."));
     }

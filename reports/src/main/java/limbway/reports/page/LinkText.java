@@ -62,7 +62,7 @@ public final class LinkText {
     }
 
     /**
-     * A proposal as a sentence.
+     * A proposal as a sentence. Of one that was lived with again it tells that, and not what made it the best.
      *
      * @param proposal some links and what they do
      * @return one sentence
@@ -76,9 +76,15 @@ public final class LinkText {
                     + points(proposal.expected().offGroundShare()) + " points; about "
                     + Figures.decimals(proposal.expected().flippedTripsPerDay(), 1) + " trips a day leave the ground.";
         }
-        Difference lived = proposal.lived().get();
-        return what + moves(one, lived.offGround()) + "; "
-                + trips(lived.fewerGroundTrips().mean());
+        Difference told = proposal.heldUp()
+                .filter(again -> again.offGround().isPresent())
+                .or(proposal::lived)
+                .orElseThrow();
+        return what
+                + told.offGround()
+                        .map(gain -> moves(one, gain))
+                        .orElse((one ? " has" : " have") + " no off-ground share to tell, because nobody travels")
+                + "; " + trips(told.fewerGroundTrips().mean());
     }
 
     private static String moves(boolean one, Interval gain) {
@@ -106,19 +112,18 @@ public final class LinkText {
     }
 
     /**
-     * How the best proposal did under chance that had no part in choosing it.
+     * Where the figure of the best proposal comes from, and with which one it was chosen.
      *
      * @param proposal a proposal that was lived with again
-     * @return one sentence, or empty where it was not
+     * @return one sentence, or empty where it was not or nobody travels
      */
     public static String heldUp(Proposal proposal) {
-        return proposal.heldUp()
-                .map(again -> "Lived with once more under chance that had no part in choosing it: "
-                        + IntervalText.points(
-                                again.offGround().mean(),
-                                again.offGround().lo(),
-                                again.offGround().hi())
-                        + " points.")
+        boolean again = proposal.heldUp().flatMap(Difference::offGround).isPresent();
+        return proposal.lived()
+                .flatMap(Difference::offGround)
+                .filter(found -> again)
+                .map(found -> "That is under chance that had no part in choosing it; in the search it came first with "
+                        + IntervalText.points(found.mean(), found.lo(), found.hi()) + " points.")
                 .orElse("");
     }
 
@@ -157,13 +162,12 @@ public final class LinkText {
                 : "; " + String.join(", ", one.fall().lost())
                         + (one.fall().lost().size() == 1 ? " is" : " are") + " then used from the ground";
         String much = one.lived()
-                .map(lived -> lived.offGround().mean() <= 0
-                        ? "lowers the off-ground share by " + interval(lived.offGround(), -1) + " points"
-                        : "raises the off-ground share by " + interval(lived.offGround(), 1) + " points")
-                .orElse("is expected to cost " + points(-one.expected().offGroundShare())
+                .map(lived -> lived.offGround()
+                        .map(gain -> moves(true, gain))
+                        .orElse(" leaves no off-ground share to tell, because nobody travels"))
+                .orElse(" is expected to cost " + points(-one.expected().offGroundShare())
                         + " points of the off-ground share of today's trips");
-        return "If " + one.fall().cause() + " fails" + with + (with.isEmpty() ? ", that " : " that ") + much + lost
-                + ".";
+        return "If " + one.fall().cause() + " fails" + with + (with.isEmpty() ? ", that" : " that") + much + lost + ".";
     }
 
     /**
@@ -233,8 +237,10 @@ public final class LinkText {
     }
 
     private static String points(Difference difference) {
-        Interval gain = difference.offGround();
-        return IntervalText.points(gain.mean(), gain.lo(), gain.hi());
+        return difference
+                .offGround()
+                .map(gain -> IntervalText.points(gain.mean(), gain.lo(), gain.hi()))
+                .orElse("nobody travels");
     }
 
     private static String signed(double share) {

@@ -3,7 +3,10 @@ package limbway.reports.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -15,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import limbway.model.enclosure.Support;
 import limbway.model.parameter.Assumable;
 import limbway.reports.command.TinyScenario.Answer;
+import limbway.reports.words.Figures;
 import limbway.scenarios.Reading;
 import limbway.scenarios.ScenarioReader;
 import limbway.sim.experiment.Assumptions;
@@ -81,11 +85,38 @@ class LinkCommandTest {
                 before = gain;
             }
         }
+        for (JsonNode link : root.get("links")) {
+            assertTrue(link.get("length_m").asDouble() > 0, link.toString());
+            assertTrue(link.get("flipped_trips_per_day").isNumber(), link.toString());
+            assertFalse(link.get("nobody_travels").asBoolean(), link.toString());
+            JsonNode gain = link.get("offground_gain");
+            boolean lived = link.get("lived_with").asBoolean();
+            assertTrue(gain.get("mean").isNumber(), link.toString());
+            assertEquals(lived, gain.get("lo").isNumber() && gain.get("hi").isNumber(), link.toString());
+            if (!lived) {
+                assertEquals(link.get("expected_gain"), gain.get("mean"), link.toString());
+            }
+        }
+        for (JsonNode fall : root.get("fragile")) {
+            assertTrue(
+                    fall.get("support").isTextual()
+                            && fall.get("offground_loss").isNumber(),
+                    fall.toString());
+        }
+        // the sentence leads with the check that had no part in choosing
+        assertTrue(
+                best.get("sentence").asText().contains("by " + points(best.get("held_up"))),
+                best.get("sentence").asText());
         JsonNode worst = root.get("fragile").get(0);
         assertTrue(worst.get("offground_loss").asDouble() > 0, worst.toString());
         assertEquals(4, root.get("fragile").size());
         assertTrue(answer.out().contains("off-ground share by"), answer.out());
         assertTrue(answer.out().contains("- {add: {rope: link-1, from: prop"), answer.out());
+    }
+
+    private static String points(JsonNode interval) {
+        return Figures.decimals(100 * interval.get("mean").asDouble(), 1) + " ("
+                + Figures.decimals(100 * interval.get("lo").asDouble(), 1) + " to ";
     }
 
     private static String name(JsonNode link, String end) {
@@ -153,6 +184,64 @@ class LinkCommandTest {
     }
 
     @Test
+    void whatHangsOnAMastIsToldToFallWithIt() throws IOException {
+        Path file = folder.resolve("answer.json");
+        assertEquals(0, link("--fragile-only", "--json", file).code());
+        Map<String, String> with = new TreeMap<>();
+        Map<String, String> lost = new TreeMap<>();
+        for (JsonNode fall : json(file).get("fragile")) {
+            with.put(fall.get("support").asText(), fall.get("falls_with_it").toString());
+            lost.put(fall.get("support").asText(), fall.get("places_lost").toString());
+        }
+        assertEquals(Map.of("west", "[\"line\"]", "prop", "[\"line\"]", "east", "[]", "line", "[]"), with);
+        assertEquals(
+                Map.of(
+                        "west", "[\"bed-1\",\"cup\",\"roof\"]",
+                        "prop", "[\"bed-2\"]",
+                        "east", "[\"tray\"]",
+                        "line", "[]"),
+                lost);
+    }
+
+    @Test
+    void theExampleYardIsAnsweredInTheSameOrderForOneThreadAndTwo() throws IOException {
+        Path yard = Path.of("..", "scenarios", "examples", "yard.yaml");
+        List<JsonNode> answers = new ArrayList<>();
+        for (int threads = 1; threads <= 2; threads++) {
+            Path file = folder.resolve("yard-" + threads + ".json");
+            Answer answer = limbway(
+                    "link",
+                    yard,
+                    "--variant",
+                    "one link missing",
+                    "--length",
+                    5,
+                    "--spacing",
+                    2,
+                    "--replications",
+                    2,
+                    "--days",
+                    1,
+                    "--warm-up",
+                    0,
+                    "--check",
+                    3,
+                    "--falls",
+                    1,
+                    "--threads",
+                    threads,
+                    "--json",
+                    file);
+            assertEquals(0, answer.code(), answer.err());
+            answers.add(json(file));
+        }
+        assertTrue(
+                answers.get(0).get("links").size() >= 2,
+                answers.get(0).get("links").toString());
+        assertEquals(answers.get(0), answers.get(1));
+    }
+
+    @Test
     void limitsThatContradictEachOtherAreRefused() {
         assertEquals("""
                         limbway: the clearance lies above everything that a link could be tied to
@@ -170,6 +259,7 @@ class LinkCommandTest {
         assertTrue(none.startsWith("limbway: no link keeps within the limits\n  found    "), none);
         assertTrue(none.contains(" too short or too long"), none);
         assertTrue(refused("--replications", 1).contains("one repetition gives no interval"));
+        assertTrue(refused("--replications", 99_001).contains("allowed  2 to 99000"));
         assertTrue(refused("--kind", "cable").contains("rope or pole"));
         assertTrue(refused("--links", 4).contains("1, 2 or 3"));
     }

@@ -2,6 +2,7 @@ package limbway.sim.experiment.link;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.body.Body;
 import limbway.model.link.Crossing;
@@ -15,7 +16,7 @@ final class Figures {
 
     static double[] of(LinkEffect effect) {
         double[] values =
-                new double[2 * (effect.costs().size() + effect.crossings().size()) + 1];
+                new double[length(effect.costs().size(), effect.crossings().size())];
         int next = 0;
         for (WayCosts costs : effect.costs()) {
             values[next++] = costs.offMilliJ();
@@ -29,7 +30,15 @@ final class Figures {
         return values;
     }
 
-    static LinkEffect effect(double[] values, int errands, List<Body> bodies) {
+    private static int length(int errands, int bodies) {
+        return 2 * (errands + bodies) + 1;
+    }
+
+    /** Empty where the row is none of so many errands and bodies. */
+    static Optional<LinkEffect> effect(double[] values, int errands, List<Body> bodies) {
+        if (values.length != length(errands, bodies.size())) {
+            return Optional.empty();
+        }
         List<WayCosts> costs = new ArrayList<>();
         List<Crossing> crossings = new ArrayList<>();
         int next = 0;
@@ -39,6 +48,6 @@ final class Figures {
         for (Body body : bodies) {
             crossings.add(new Crossing(body, (int) values[next++], (int) values[next++]));
         }
-        return new LinkEffect(costs, crossings, values[next] == 1);
+        return Optional.of(new LinkEffect(costs, crossings, values[next] == 1));
     }
 }

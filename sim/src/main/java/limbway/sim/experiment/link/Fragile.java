@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import limbway.model.link.Fall;
 import limbway.model.link.Gain;
+import limbway.sim.experiment.statistics.Interval;
 
 /**
  * What is lost if a support fails.
@@ -15,11 +16,13 @@ import limbway.model.link.Gain;
 public record Fragile(Fall fall, Gain expected, Optional<Difference> lived) {
 
     /**
-     * How much less of the travel is off the ground: as lived, else as expected.
+     * How much less of the travel is off the ground: as lived, else, and where nobody travels then, as expected.
      *
      * @return share; negative where more is
      */
     public double offGroundLoss() {
-        return -lived.map(difference -> difference.offGround().mean()).orElse(expected.offGroundShare());
+        double gain = lived.flatMap(Difference::offGround).map(Interval::mean).orElse(expected.offGroundShare());
+        // not the negative zero of a difference of nothing
+        return 0 - gain;
     }
 }

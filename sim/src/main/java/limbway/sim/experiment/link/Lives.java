@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-import limbway.sim.experiment.Progress;
 import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.experiment.trial.Notebook;
 import limbway.sim.experiment.trial.Trial;
@@ -18,22 +17,25 @@ final class Lives {
     private final LinkQuestion question;
     private final Trials trials;
     private final Supplier<Habitat> asItStands;
+    private final SearchProgress progress;
 
-    Lives(LinkQuestion question, Supplier<Habitat> asItStands, Notebook notebook) {
+    Lives(LinkQuestion question, Supplier<Habitat> asItStands, Notebook notebook, SearchProgress progress) {
         this.question = question;
         this.asItStands = asItStands;
+        this.progress = progress;
         this.trials = new Trials(List.of(question.offGround(), question.groundTrips()), question.settings(), notebook);
     }
 
-    /** The difference that a change makes; empty if it was stopped. */
-    Optional<Difference> difference(String key, Supplier<Habitat> changed, int first, Progress progress) {
+    /** The difference that a change makes, without a share where nobody travels; empty if it was stopped. */
+    Optional<Difference> difference(String key, Supplier<Habitat> changed, int first, String stage) {
+        Stage told = new Stage(stage, progress);
         int count = question.settings().replications();
         Optional<double[][]> before =
-                trials.of(new Trial("as it stands", asItStands, question.day()), first, count, progress);
+                trials.of(new Trial("as it stands", asItStands, question.day()), first, count, told);
         if (before.isEmpty()) {
             return Optional.empty();
         }
-        Optional<double[][]> after = trials.of(new Trial(key, changed, question.day()), first, count, progress);
+        Optional<double[][]> after = trials.of(new Trial(key, changed, question.day()), first, count, told);
         if (after.isEmpty()) {
             return Optional.empty();
         }
@@ -43,12 +45,8 @@ final class Lives {
             add(after.get()[i][0] - before.get()[i][0], share);
             add(before.get()[i][1] - after.get()[i][1], trips);
         }
-        Optional<Interval> offGround = Interval.of(share);
-        Optional<Interval> fewer = Interval.of(trips);
-        if (offGround.isEmpty() || fewer.isEmpty()) {
-            throw new IllegalArgumentException("nobody travels in " + key);
-        }
-        return Optional.of(new Difference(offGround.get(), fewer.get(), first));
+        // trips are counted in every repetition, also where there are none
+        return Optional.of(new Difference(Interval.of(share), Interval.of(trips).orElseThrow(), first));
     }
 
     private static void add(double difference, List<Double> to) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import limbway.model.link.Candidate;
 import limbway.model.link.Gain;
+import limbway.sim.experiment.statistics.Interval;
 
 /**
  * One or more links to add together.
@@ -19,5 +20,14 @@ public record Proposal(List<Candidate> links, Gain expected, Optional<Difference
     /** Keeps a copy of the list. */
     public Proposal {
         links = List.copyOf(links);
+    }
+
+    /**
+     * How much more of the travel is off the ground: as lived in the search, else, and where nobody travels, as expected.
+     *
+     * @return share; negative where less is
+     */
+    public double offGroundGain() {
+        return lived.flatMap(Difference::offGround).map(Interval::mean).orElse(expected.offGroundShare());
     }
 }

@@ -9,6 +9,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 
 /** Does numbered pieces of work on several threads; each stores its result under its number. */
 final class Workers {
@@ -19,15 +20,23 @@ final class Workers {
 
     /** False if it was stopped before all were done. */
     static boolean run(int count, int threads, String stage, SearchProgress progress, IntConsumer work) {
+        return run(IntStream.range(0, count).toArray(), count, threads, stage, progress, work);
+    }
+
+    /** Does only some of the pieces; the others are told as done from the beginning. */
+    static boolean run(int[] open, int total, int threads, String stage, SearchProgress progress, IntConsumer work) {
+        int count = open.length;
+        int known = total - count;
         if (count == 0) {
             return !progress.wantsStop();
         }
+        progress.at(stage, known, total);
         ExecutorService workers = Executors.newFixedThreadPool(Math.min(threads, count));
         AtomicBoolean stop = new AtomicBoolean();
         try {
             CompletionService<Integer> finished = new ExecutorCompletionService<>(workers);
             for (int i = 0; i < count; i++) {
-                int number = i;
+                int number = open[i];
                 finished.submit(
                         () -> {
                             if (!stop.get()) {
@@ -41,7 +50,7 @@ final class Workers {
                 Future<Integer> next = finished.poll(LOOK_UP_MS, TimeUnit.MILLISECONDS);
                 if (next != null) {
                     next.get();
-                    progress.at(stage, ++done, count);
+                    progress.at(stage, known + ++done, total);
                 }
             }
             return done == count;
