@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import limbway.model.alteration.Alteration;
+import limbway.model.alteration.FreeNames;
 import limbway.model.body.Body;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Support;
@@ -298,7 +299,7 @@ public final class LinkSearch {
     }
 
     private String id(int place) {
-        return LinkNames.of(enclosure, place);
+        return FreeNames.of(enclosure, "link", place);
     }
 
     /** The best of each pair of supports, or set of such pairs, that gain anything. */

@@ -48,7 +48,7 @@ class PlacingTest {
         return new PlacingRules(reachM, hoist, 0, OptionalDouble.empty(), shaded, true, 0);
     }
 
-    private static final PlacingTask FOOD = new PlacingTask(ResourceKind.FOOD, List.of("hatch", "tray-mid"), 0, false);
+    private static final PlacingTask FOOD = PlacingTask.moving(ResourceKind.FOOD, List.of("hatch", "tray-mid"));
 
     @Test
     void candidatesStandAtTheSpacingAndSayWhereTheyAre() {
@@ -159,14 +159,14 @@ class PlacingTest {
                 new Candidate("below the deck", new Point(15.3, 16, 4), ""));
         Sifted sifted = sift(
                 rules(OptionalDouble.empty(), false, true),
-                new PlacingTask(ResourceKind.FOOD, List.of("hatch"), 0, false),
+                PlacingTask.moving(ResourceKind.FOOD, List.of("hatch")),
                 candidates);
         assertEquals(List.of(Set.of(PlacingRule.SHADED), Set.of()), sifted.broken());
     }
 
     @Test
     void foodOfPlacesThatAreAddedIsTakenFromTheOthers() {
-        PlacingTask task = new PlacingTask(ResourceKind.FOOD, List.of(), 2, false);
+        PlacingTask task = PlacingTask.adding(ResourceKind.FOOD, 2, false, layout.enclosure());
         Variant placed = new Placing(
                         task,
                         List.of(
