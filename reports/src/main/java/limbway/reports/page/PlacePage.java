@@ -16,8 +16,8 @@ import limbway.sim.experiment.placement.PlacingContest;
 public final class PlacePage {
 
     private static final List<String> DOUBTFUL = List.of(
-            "The guarantee is about the layouts that were lived in, and about a best that leads by as much as was asked for. One that was left out by the expected travel may be better; "
-                    + "the table tells both figures, so that it can be seen how well the first predicts the second.",
+            "The guarantee is about the layouts that were lived in, and about a best that leads by as much as was asked "
+                    + "for. One that was left out by the expected travel may be better; the table tells both figures, so that it can be seen how well the first predicts the second.",
             "It is about chance, not about the model: with other assumptions another place may be best. See limbway screen and "
                     + "compare the two layouts.",
             "Expected travel takes each animal to the place that costs it least, with all doors open. Ranks, queues and appetite "

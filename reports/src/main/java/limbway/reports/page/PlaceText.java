@@ -146,8 +146,8 @@ public final class PlaceText {
         }
         int left = answer.selected().left().size();
         return "Not sure to " + sure + ": the budget of " + report.info().budget()
-                + " repetitions ended with " + left + " layouts left. For the best to be chosen with that probability if it leads by "
-                + points + " or more, up to " + answer.selected().atMost() + " repetitions of each of them would do: --budget "
+                + " repetitions ended with " + left
+                + " layouts left. For the best to be chosen with that probability if it leads by " + points + " or more, up to " + answer.selected().atMost() + " repetitions of each of them would do: --budget "
                 + needed(report) + ".";
     }
 
