@@ -20,8 +20,9 @@ final class PlaceEffort {
             paramLabel = "PERCENT",
             defaultValue = "95",
             converter = PlaceNumber.Confidence.class,
-            description = "Least probability, in per cent, of selecting the best of them if it leads by --indifference; without it "
-                    + "95.")
+            description =
+                    "Least probability, in per cent, of selecting the best of them if it leads by --indifference; without it "
+                            + "95.")
     double confidence;
 
     @Option(
@@ -29,8 +30,9 @@ final class PlaceEffort {
             paramLabel = "POINTS",
             defaultValue = "2",
             converter = PlaceNumber.Indifference.class,
-            description = "Smallest difference in the share of travel off the ground that matters, in percentage points; without "
-                    + "it 2.")
+            description =
+                    "Smallest difference in the share of travel off the ground that matters, in percentage points; without "
+                            + "it 2.")
     double indifference;
 
     @Option(

@@ -88,14 +88,14 @@ record PlaceSite(
                 .toList();
 
         List<Candidate> staying = staying(layout, task, sound, sieve);
-        List<Candidate> spots =
-                Stream.concat(sound.stream(), staying.stream()).toList();
+        List<Candidate> spots = Stream.concat(sound.stream(), staying.stream()).toList();
         List<String> ofKind = layout.enclosure().resources().stream()
                 .filter(resource -> resource.kind() == task.kind())
                 .map(Resource::id)
                 .toList();
         List<String> places = task.moved().isEmpty() ? ofKind : task.moved();
-        Outcome lived = Experiment.run(base, settings.repetitions(1, PlacingContest.COUNTED), assumptions.day(), progress);
+        Outcome lived =
+                Experiment.run(base, settings.repetitions(1, PlacingContest.COUNTED), assumptions.day(), progress);
         if (!lived.complete()) {
             return Optional.empty();
         }
@@ -148,7 +148,8 @@ record PlaceSite(
                 .toList();
         Sifted sifted = sieve.sift(now);
         return IntStream.range(0, now.size())
-                .filter(c -> EnumSet.of(PlacingRule.HEAT).containsAll(sifted.broken().get(c)))
+                .filter(c ->
+                        EnumSet.of(PlacingRule.HEAT).containsAll(sifted.broken().get(c)))
                 .mapToObj(now::get)
                 .toList();
     }

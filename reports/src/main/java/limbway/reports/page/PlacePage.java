@@ -97,10 +97,7 @@ public final class PlacePage {
 
     private static FrontChart.Mark mark(String name, LivedLayout lived, int kind) {
         return new FrontChart.Mark(
-                name,
-                lived.mean(PlacingCriteria.ENERGY),
-                100 * lived.mean(PlacingCriteria.OFF_GROUND),
-                kind);
+                name, lived.mean(PlacingCriteria.ENERGY), 100 * lived.mean(PlacingCriteria.OFF_GROUND), kind);
     }
 
     private static void again(Html html, PlaceReport report) {

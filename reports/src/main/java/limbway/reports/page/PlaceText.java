@@ -147,7 +147,8 @@ public final class PlaceText {
         int left = answer.selected().left().size();
         return "Not sure to " + sure + ": the budget of " + report.info().budget()
                 + " repetitions ended with " + left
-                + " layouts left. For the best to be chosen with that probability if it leads by " + points + " or more, up to " + answer.selected().atMost() + " repetitions of each of them would do: --budget "
+                + " layouts left. For the best to be chosen with that probability if it leads by " + points
+                + " or more, up to " + answer.selected().atMost() + " repetitions of each of them would do: --budget "
                 + needed(report) + ".";
     }
 
@@ -181,8 +182,8 @@ public final class PlaceText {
             out.add(info.unreachable() + " because not every body gets there and back");
         }
         String made = info.spacingM()
-                .map(spacing -> info.candidates() + " candidates stand every " + Figures.metres(spacing)
-                        + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
+                        .map(spacing -> info.candidates() + " candidates stand every " + Figures.metres(spacing)
+                                + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
                         .orElse(info.candidates() + " candidates are given by the scenario")
                 + (info.staying() == 0
                         ? ""
@@ -220,7 +221,8 @@ public final class PlaceText {
      * @return one row for each, best first, then the layout as it stands
      */
     public static DataTable table(PlaceReport report) {
-        List<String> headers = new ArrayList<>(List.of("layout", "places", "off the ground", "expected", "waiting", "moving"));
+        List<String> headers =
+                new ArrayList<>(List.of("layout", "places", "off the ground", "expected", "waiting", "moving"));
         headers.addAll(report.animals());
         headers.add("front");
         headers.add("repetitions");

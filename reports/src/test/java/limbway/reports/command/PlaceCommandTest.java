@@ -85,7 +85,10 @@ class PlaceCommandTest {
         JsonNode root = JSON.readTree(Files.readString(json));
         JsonNode best = root.get("best");
         assertEquals(4, best.size());
-        assertTrue(root.get("evaluated").isIntegralNumber() && root.get("evaluated").asInt() > 4, root.toString());
+        assertTrue(
+                root.get("evaluated").isIntegralNumber()
+                        && root.get("evaluated").asInt() > 4,
+                root.toString());
         assertTrue(root.get("evaluated_all").asBoolean());
         assertEquals(4, root.get("lived_in").get("layouts").asInt());
         assertTrue(root.get("lived_in").get("replications").asInt() >= 12);
@@ -307,7 +310,8 @@ class PlaceCommandTest {
         Answer unsure = place("--budget", 12, "--indifference", "0.1", "--confidence", "99.9", "--json", json);
         assertEquals(0, unsure.code(), unsure.err());
         JsonNode guarantee = JSON.readTree(Files.readString(json)).get("guarantee");
-        // three repetitions and a tenth of a point: h² is 2(0.002/3)^-1 - 2 = 2998, so hardly any spread lets one be dropped
+        // three repetitions and a tenth of a point: h² is 2(0.002/3)^-1 - 2 = 2998, so hardly any spread lets one be
+        // dropped
         assertFalse(guarantee.get("reached").asBoolean());
         assertTrue(guarantee.get("probability").isNull());
         assertEquals(0.001, guarantee.get("indifference").asDouble());
@@ -338,7 +342,9 @@ class PlaceCommandTest {
         Answer indifference = place("--indifference", "0.02");
         assertEquals(2, indifference.code());
         assertTrue(
-                indifference.err().contains("percentage points from 0.1 to 50, such as 2; a share such as 0.02 is not one"),
+                indifference
+                        .err()
+                        .contains("percentage points from 0.1 to 50, such as 2; a share such as 0.02 is not one"),
                 indifference.err());
     }
 
@@ -359,15 +365,16 @@ class PlaceCommandTest {
             Files.writeString(scenario, TinyScenario.TEXT);
             Answer first = place("--add", 1, "--kind", kind, "--spacing", 2, "--json", one);
             assertEquals(0, first.code(), first.err());
-            String begun = TinyScenario.TEXT + "  - name: once\n    changes:\n" + changes(JSON.readTree(Files.readString(one)));
+            String begun = TinyScenario.TEXT + "  - name: once\n    changes:\n"
+                    + changes(JSON.readTree(Files.readString(one)));
             Files.writeString(scenario, begun);
-            Answer second = place(
-                    "--variant", "once", "--add", 1, "--kind", kind, "--spacing", 2, "--json", two);
+            Answer second = place("--variant", "once", "--add", 1, "--kind", kind, "--spacing", 2, "--json", two);
             assertEquals(0, second.code(), second.err());
             JsonNode root = JSON.readTree(Files.readString(two));
             String id = kind.equals("food") ? "new-food-2" : "new-shade-2";
             assertEquals(
-                    id, root.get("best").get(0).get("places").get(0).get("place").asText());
+                    id,
+                    root.get("best").get(0).get("places").get(0).get("place").asText());
             Files.writeString(scenario, begun + changes(root));
             Variant twice = read(scenario).study().find("once").orElseThrow();
             assertTrue(twice.enclosure().resources().stream()

@@ -1,9 +1,9 @@
 package limbway.sim.experiment.placement;
 
-import java.util.Map;
-import java.util.HashMap;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Tag;
@@ -115,10 +115,8 @@ class ChoiceSearchTest {
             List<Choice> expected = new ArrayList<>();
             Map<List<Integer>, Integer> met = new HashMap<>();
             for (Choice choice : FullSearch.run(table, Together.ANY, 3, 1000).best()) {
-                List<Integer> kind = choice.candidates().stream()
-                        .map(c -> kinds[c])
-                        .sorted()
-                        .toList();
+                List<Integer> kind =
+                        choice.candidates().stream().map(c -> kinds[c]).sorted().toList();
                 boolean odd = choice.candidates().get(0) != 1;
                 if (odd && expected.size() < 20 && met.merge(kind, 1, Integer::sum) <= 2) {
                     expected.add(choice);

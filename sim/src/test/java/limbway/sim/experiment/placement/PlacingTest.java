@@ -3,8 +3,6 @@ package limbway.sim.experiment.placement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import limbway.model.study.Climate;
-import limbway.model.weather.MonthlyWeather;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -28,8 +26,10 @@ import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
+import limbway.model.study.Climate;
 import limbway.model.study.Feeding;
 import limbway.model.study.Variant;
+import limbway.model.weather.MonthlyWeather;
 import limbway.sim.Yard;
 import limbway.sim.experiment.placement.CandidateSieve.Sifted;
 import limbway.sim.habitat.Habitat;
@@ -178,8 +178,7 @@ class PlacingTest {
                 .toList();
         Variant shaded =
                 new Variant("shaded", "", layout.enclosure().withResources(resources), layout.keeping(), Set.of());
-        MonthlyWeather hot =
-                new MonthlyWeather(Collections.nCopies(12, 34.0), Collections.nCopies(12, 24.0), 0.5, 3);
+        MonthlyWeather hot = new MonthlyWeather(Collections.nCopies(12, 34.0), Collections.nCopies(12, 24.0), 0.5, 3);
         List<Candidate> candidates = List.of(
                 new Candidate("open", new Point(9, 12, 0), ""), new Candidate("as now", new Point(15.3, 16, 4), ""));
         for (boolean noHotter : new boolean[] {true, false}) {
@@ -192,8 +191,7 @@ class PlacingTest {
                             Optional.of(new Climate(hot, 0)),
                             LocalDate.of(2026, 3, 21))
                     .sift(candidates);
-            assertEquals(
-                    List.of(noHotter ? Set.of(PlacingRule.HEAT) : Set.of(), Set.of()), sifted.broken());
+            assertEquals(List.of(noHotter ? Set.of(PlacingRule.HEAT) : Set.of(), Set.of()), sifted.broken());
         }
     }
 
@@ -253,7 +251,8 @@ class PlacingTest {
     /** Of two places one may stay; that both stay is no placing. */
     @Test
     void aPlaceWhoseSpotOfNowIsChosenStays() {
-        List<Candidate> candidates = new ArrayList<>(List.of(new Candidate("deck-3", new Point(26.5, 16.5, 5), "deck-3")));
+        List<Candidate> candidates =
+                new ArrayList<>(List.of(new Candidate("deck-3", new Point(26.5, 16.5, 5), "deck-3")));
         layout.enclosure().resources().stream()
                 .filter(resource -> FOOD.moved().contains(resource.id()))
                 .map(Candidate::asItIs)
@@ -269,7 +268,9 @@ class PlacingTest {
         assertEquals(2, found.size());
         for (Placing placing : found) {
             assertEquals(1, placing.alterations(layout).size());
-            assertEquals(Set.of(placing.alterations(layout).get(0).subject()), placing.applyTo(layout).added());
+            assertEquals(
+                    Set.of(placing.alterations(layout).get(0).subject()),
+                    placing.applyTo(layout).added());
         }
     }
 
@@ -294,7 +295,8 @@ class PlacingTest {
                         List.of(new HotWire.Strand(
                                 "wire", Polyline.straight(new Point(16.2, 0, 3), new Point(16.2, 20, 3)), 0.3)),
                         List.of()));
-        // the edge of the ground has nothing that stops an animal: 4 m high and 0.8 m from it is a way out, and out of the ground
+        // the edge of the ground has nothing that stops an animal: 4 m high and 0.8 m from it is a way out, and out of
+        // the ground
         Candidate near = new Candidate("near", new Point(15, 10, 3), "");
         Candidate clear = new Candidate("clear", new Point(14.8, 10, 3), "");
         Candidate edge = new Candidate("edge", new Point(0.8, 10, 4), "");
@@ -303,7 +305,8 @@ class PlacingTest {
         assertEquals(Set.of(), broken.get(1));
         assertEquals(Set.of(PlacingRule.FREE_SPACE, PlacingRule.WAY_OUT), broken.get(2));
         // under a deck that is there, with less room than a body takes
-        Candidate below = new Candidate("below", layout.enclosure().platforms().get(0).centre().plus(new Point(0, 0, -0.5)), "");
+        Candidate below = new Candidate(
+                "below", layout.enclosure().platforms().get(0).centre().plus(new Point(0, 0, -0.5)), "");
         assertTrue(siftDecks(layout.enclosure(), below).broken().get(0).contains(PlacingRule.FREE_SPACE));
     }
 
