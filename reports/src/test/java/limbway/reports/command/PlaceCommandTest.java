@@ -77,6 +77,10 @@ class PlaceCommandTest {
         }
     }
 
+    private static double mean(JsonNode layout, String measure) {
+        return layout.at(measure + "/mean").asDouble();
+    }
+
     @Test
     void theAnswerHasWhatOtherProgramsRelyOn() throws IOException {
         Path json = folder.resolve("answer.json");
@@ -105,6 +109,23 @@ class PlaceCommandTest {
                             / 2,
                     layout.get("travel_kj").get("mean").asDouble(),
                     1e-3);
+        }
+        for (JsonNode layout : best) {
+            boolean beaten = false;
+            boolean hardest = true;
+            for (JsonNode other : best) {
+                double off = mean(other, "/offground") - mean(layout, "/offground");
+                double wait = mean(layout, "/waiting_at_food_min") - mean(other, "/waiting_at_food_min");
+                double energy = mean(layout, "/travel_kj") - mean(other, "/travel_kj");
+                beaten |= Math.min(off, Math.min(wait, energy)) >= 0 && Math.max(off, Math.max(wait, energy)) > 0;
+                hardest &= mean(other, "/travel_kj_by_animal/Ibu") <= mean(layout, "/travel_kj_by_animal/Ibu");
+            }
+            assertEquals(!beaten, layout.get("on_front").asBoolean(), layout.toString());
+            boolean told = false;
+            for (JsonNode animal : layout.get("hardest_for")) {
+                told |= animal.asText().equals("Ibu");
+            }
+            assertEquals(hardest, told, layout.toString());
         }
         JsonNode guarantee = root.get("guarantee");
         assertEquals(0.02, guarantee.get("indifference").asDouble());
