@@ -50,8 +50,8 @@ public final class FrontChart {
                 "front",
                 "Travel off the ground, and what it costs to move",
                 "Points, one for each layout that was lived in: to the right what moving costs the mean animal, upwards the "
-                        + "share of travel off the ground. Filled circles are on the front: no other is as good in everything "
-                        + "and better in something. The triangle is the layout as it stands.",
+                        + "share of travel off the ground. Filled circles are on the front: no other is as good in these two and "
+                        + "in waiting, and better in one. The triangle is the layout as it stands.",
                 WIDTH_PX,
                 HEIGHT_PX,
                 (g, area) -> draw(g, area, marks),

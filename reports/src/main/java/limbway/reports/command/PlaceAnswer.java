@@ -34,7 +34,8 @@ final class PlaceAnswer {
         root.put("as_it_stands", measured(report, answer.before()));
         Map<String, Object> guarantee = new LinkedHashMap<>();
         boolean reached = answer.selected().reached();
-        guarantee.put("probability", reached ? (Double) info.probability() : null);
+        boolean guaranteed = reached && answer.layouts().size() > 1;
+        guarantee.put("probability", guaranteed ? (Double) info.probability() : null);
         guarantee.put("indifference", info.indifference());
         guarantee.put("reached", reached);
         guarantee.put("asked_probability", info.probability());
@@ -48,12 +49,12 @@ final class PlaceAnswer {
         fresh.put("difference", answer.gain().map(Json::interval).orElse(null));
         fresh.put("better", answer.isBetter());
         root.put("fresh", fresh);
-        Map<String, Object> evaluated = new LinkedHashMap<>();
-        evaluated.put("combinations", info.judged());
-        evaluated.put("all_combinations", info.judgedAll());
-        evaluated.put("layouts", answer.layouts().size());
-        evaluated.put("replications", answer.selected().used());
-        root.put("evaluated", evaluated);
+        root.put("evaluated", info.judged());
+        root.put("evaluated_all", info.judgedAll());
+        Map<String, Object> lived = new LinkedHashMap<>();
+        lived.put("layouts", answer.layouts().size());
+        lived.put("replications", answer.selected().used());
+        root.put("lived_in", lived);
         root.put("parameters", RunRecord.parameters(info.parameters()));
         return root;
     }
@@ -76,6 +77,7 @@ final class PlaceAnswer {
             place.put("x_m", spot.at().xM());
             place.put("y_m", spot.at().yM());
             place.put("z_m", spot.at().zM());
+            place.put("stays", layout.placing().stays(report.before(), i));
             places.add(place);
         }
         object.put("places", places);
@@ -84,6 +86,9 @@ final class PlaceAnswer {
         object.put("expected_ground_m_per_trip", layout.expected().groundM());
         object.put("expected_energy_j_per_trip", layout.expected().energyJ());
         object.put("on_front", layout.onFront());
+        object.put(
+                "hardest_for",
+                layout.hardestFor().stream().map(report.animals()::get).toList());
         object.put("dropped", !layout.kept());
         object.put("words", PlaceText.moves(report, layout));
         object.put("changes", layout.placing().lines(report.before()));
@@ -96,17 +101,20 @@ final class PlaceAnswer {
                 "offground",
                 lived.by(PlacingCriteria.OFF_GROUND).map(Json::interval).orElse(null));
         object.put(
-                "waiting_min_per_day",
+                PlacingCriteria.NAMES.get(PlacingCriteria.WAITING),
                 lived.by(PlacingCriteria.WAITING).map(Json::interval).orElse(null));
+        object.put(
+                PlacingCriteria.NAMES.get(PlacingCriteria.ENERGY),
+                lived.by(PlacingCriteria.ENERGY).map(Json::interval).orElse(null));
         Map<String, Object> energy = new LinkedHashMap<>();
         for (int a = 0; a < report.animals().size(); a++) {
             energy.put(
                     report.animals().get(a),
-                    lived.by(PlacingCriteria.FIRST_ENERGY + a)
+                    lived.by(PlacingCriteria.FIRST_ANIMAL + a)
                             .map(Json::interval)
                             .orElse(null));
         }
-        object.put("moved_kj_per_day", energy);
+        object.put("travel_kj_by_animal", energy);
         object.put("replications", lived.values().size());
         return object;
     }

@@ -37,7 +37,7 @@ import limbway.sim.experiment.trial.Notebook;
             "  limbway place yard.yaml --out yard-place",
             "  limbway place yard.yaml --move hatch --keeper-reach 2.5",
             "  limbway place yard.yaml --add 1 --kind platform --spacing 0.5",
-            "  limbway place yard.yaml --simulate 20 --confidence 0.99 --indifference 0.01 --budget 2000",
+            "  limbway place yard.yaml --simulate 20 --confidence 99 --indifference 1 --budget 2000",
             "",
             "With --out, what was lived in is kept in DIR/notebook.tsv: the same command again goes on from there.",
             "Exit code: 0 done; 2 the input is wrong; 3 it could not be done, with what was saved.",

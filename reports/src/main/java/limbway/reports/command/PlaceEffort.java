@@ -17,18 +17,22 @@ final class PlaceEffort {
 
     @Option(
             names = "--confidence",
-            paramLabel = "P",
-            defaultValue = "0.95",
+            paramLabel = "PERCENT",
+            defaultValue = "95",
             converter = PlaceNumber.Confidence.class,
-            description = "Least probability of selecting a best one of them; without it 0.95.")
+            description =
+                    "Least probability, in per cent, of selecting the best of them if it leads by --indifference; without it "
+                            + "95.")
     double confidence;
 
     @Option(
             names = "--indifference",
-            paramLabel = "SHARE",
-            defaultValue = "0.02",
+            paramLabel = "POINTS",
+            defaultValue = "2",
             converter = PlaceNumber.Indifference.class,
-            description = "Smallest difference in the share of travel off the ground that matters; without it 0.02.")
+            description =
+                    "Smallest difference in the share of travel off the ground that matters, in percentage points; without "
+                            + "it 2.")
     double indifference;
 
     @Option(

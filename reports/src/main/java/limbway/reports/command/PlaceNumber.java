@@ -1,9 +1,20 @@
 package limbway.reports.command;
 
+import java.math.BigDecimal;
+
 /** Numbers of a placing that must lie in a range. */
 final class PlaceNumber {
 
     private PlaceNumber() {}
+
+    private static String withoutSign(String text) {
+        return text.replaceFirst("\\s*%$", "");
+    }
+
+    /** Divided by a hundred without a rounding of its own, so that answers say 0.999 where 99.9 was asked for. */
+    private static double share(double percent) {
+        return BigDecimal.valueOf(percent).movePointLeft(2).doubleValue();
+    }
 
     /** Distance between candidates. */
     static final class Spacing extends NumberInRange<Double> {
@@ -35,12 +46,17 @@ final class PlaceNumber {
     static final class Confidence extends NumberInRange<Double> {
 
         Confidence() {
-            super("a probability from 0.51 to 0.999, such as 0.95");
+            super("a percentage from 51 to 99.9, such as 95; a share such as 0.95 is not one");
+        }
+
+        @Override
+        public Double convert(String text) {
+            return super.convert(withoutSign(text));
         }
 
         @Override
         Double fitting(double number) {
-            return number >= 0.51 && number <= 0.999 ? number : null;
+            return number >= 51 && number <= 99.9 ? share(number) : null;
         }
     }
 
@@ -48,12 +64,17 @@ final class PlaceNumber {
     static final class Indifference extends NumberInRange<Double> {
 
         Indifference() {
-            super("a difference of shares from 0.001 to 0.5, such as 0.02 for two points");
+            super("percentage points from 0.1 to 50, such as 2; a share such as 0.02 is not one");
+        }
+
+        @Override
+        public Double convert(String text) {
+            return super.convert(withoutSign(text));
         }
 
         @Override
         Double fitting(double number) {
-            return number >= 0.001 && number <= 0.5 ? number : null;
+            return number >= 0.1 && number <= 50 ? share(number) : null;
         }
     }
 

@@ -104,7 +104,7 @@ final class PlaceOptions {
 
     PlacingTask task(Variant layout) throws Refusal {
         if (add != null) {
-            return added();
+            return added(layout);
         }
         if (kind != null) {
             throw Refusal.of(
@@ -126,7 +126,7 @@ final class PlaceOptions {
                         "",
                         "name places with --move, or add some with --add");
             }
-            return new PlacingTask(ResourceKind.FOOD, food, 0, false);
+            return PlacingTask.moving(ResourceKind.FOOD, food);
         }
         List<String> known = all.stream().map(Resource::id).toList();
         List<String> ids = new ArrayList<>();
@@ -150,10 +150,10 @@ final class PlaceOptions {
                     "places of one kind",
                     "place one kind after the other");
         }
-        return new PlacingTask(kinds.get(0), ids, 0, false);
+        return PlacingTask.moving(kinds.get(0), ids);
     }
 
-    private PlacingTask added() throws Refusal {
+    private PlacingTask added(Variant layout) throws Refusal {
         if (move != null) {
             throw Refusal.of(
                     "places are moved and added at once",
@@ -168,6 +168,6 @@ final class PlaceOptions {
         boolean platform = word.equals("platform");
         ResourceKind what =
                 platform ? ResourceKind.SHADE : ResourceKind.valueOf(word.toUpperCase(java.util.Locale.ROOT));
-        return new PlacingTask(what, List.of(), add, platform);
+        return PlacingTask.adding(what, add, platform, layout.enclosure());
     }
 }

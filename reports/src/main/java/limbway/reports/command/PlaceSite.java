@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import limbway.model.enclosure.Resource;
 import limbway.model.study.Variant;
@@ -22,6 +23,7 @@ import limbway.sim.experiment.placement.CandidateSieve;
 import limbway.sim.experiment.placement.CandidateSieve.Sifted;
 import limbway.sim.experiment.placement.Demand;
 import limbway.sim.experiment.placement.ExpectedTravel;
+import limbway.sim.experiment.placement.PlacingContest;
 import limbway.sim.experiment.placement.PlacingRule;
 import limbway.sim.experiment.placement.PlacingRules;
 import limbway.sim.experiment.placement.PlacingSearch;
@@ -35,7 +37,8 @@ import limbway.sim.habitat.Habitat;
  * @param spacingM distance at which they were made; empty if they were given
  * @param out how many each rule left out
  * @param unreachable how many not every body reaches
- * @param candidates those that are left
+ * @param staying how many places may also stay where they are while others are moved
+ * @param candidates those that are left, then the spots of now of places that may stay
  * @param travel expected travel to and from them
  * @param standing places of the kind that stay where they are
  */
@@ -44,6 +47,7 @@ record PlaceSite(
         Optional<Double> spacingM,
         Map<PlacingRule, Integer> out,
         int unreachable,
+        int staying,
         List<Candidate> candidates,
         ExpectedTravel travel,
         List<String> standing) {
@@ -52,9 +56,6 @@ record PlaceSite(
 
     /** So many candidates are few enough for one graph. */
     private static final int MOST_CANDIDATES = 2_000;
-
-    /** Repetitions in which it is counted who goes where: trips are many, so few will do. */
-    private static final int COUNTED = 4;
 
     /**
      * Finds the candidates that may be chosen.
@@ -86,12 +87,15 @@ record PlaceSite(
                 .mapToObj(all::get)
                 .toList();
 
+        List<Candidate> staying = staying(layout, task, sound, sieve);
+        List<Candidate> spots = Stream.concat(sound.stream(), staying.stream()).toList();
         List<String> ofKind = layout.enclosure().resources().stream()
                 .filter(resource -> resource.kind() == task.kind())
                 .map(Resource::id)
                 .toList();
         List<String> places = task.moved().isEmpty() ? ofKind : task.moved();
-        Outcome lived = Experiment.run(base, settings.repetitions(1, COUNTED), assumptions.day(), progress);
+        Outcome lived =
+                Experiment.run(base, settings.repetitions(1, PlacingContest.COUNTED), assumptions.day(), progress);
         if (!lived.complete()) {
             return Optional.empty();
         }
@@ -100,7 +104,7 @@ record PlaceSite(
                 layout,
                 variant -> new Habitat(
                         variant, base.animals(), Optional.empty(), assumptions.energy(), assumptions.sharpness()),
-                sound,
+                spots,
                 demands.isEmpty() ? Demand.even(base, places) : demands);
         List<Integer> reached = reached(wish, sound, travel);
         if (reached.size() < task.count()) {
@@ -111,14 +115,43 @@ record PlaceSite(
                     task.count() + " or more",
                     "see limbway check, or give candidates that the young reach too");
         }
+        List<Integer> kept = Stream.concat(
+                        reached.stream(),
+                        IntStream.range(sound.size(), spots.size())
+                                .filter(c -> travel.cannotReach(c).isEmpty())
+                                .boxed())
+                .toList();
         return Optional.of(new PlaceSite(
                 all.size(),
                 wish.given().isPresent() ? Optional.empty() : Optional.of(spacingM),
                 sifted.out(),
                 sound.size() - reached.size(),
-                reached.stream().map(sound::get).toList(),
-                travel.only(reached),
+                kept.size() - reached.size(),
+                kept.stream().map(spots::get).toList(),
+                travel.only(kept),
                 task.moved().isEmpty() ? ofKind : List.of()));
+    }
+
+    /**
+     * Spots of now of places that are moved together, so that some may stay: those that break no rule, but that of heat, which
+     * asks for no more than now, and that are no candidates anyway.
+     */
+    private static List<Candidate> staying(
+            Variant layout, PlacingTask task, List<Candidate> sound, CandidateSieve sieve) {
+        if (task.moved().size() < 2) {
+            return List.of();
+        }
+        List<Candidate> now = layout.enclosure().resources().stream()
+                .filter(resource -> task.moved().contains(resource.id()))
+                .map(Candidate::asItIs)
+                .filter(spot -> sound.stream().noneMatch(spot::coincides))
+                .toList();
+        Sifted sifted = sieve.sift(now);
+        return IntStream.range(0, now.size())
+                .filter(c ->
+                        EnumSet.of(PlacingRule.HEAT).containsAll(sifted.broken().get(c)))
+                .mapToObj(now::get)
+                .toList();
     }
 
     private static void requireEnough(List<Candidate> all, PlacingTask task) throws Refusal {
@@ -172,7 +205,7 @@ record PlaceSite(
                 rule.word() + " " + Figures.metres(rules.keeperReachM().orElseThrow());
             case LOAD -> rule.word() + " " + Figures.decimals(rules.loadKg().orElseThrow(), 1) + " kg";
             case BARRIER_DISTANCE -> rule.word() + " " + Figures.metres(rules.barrierM());
-            case SHADED, HEAT, HOT_WIRE -> rule.word();
+            case SHADED, HEAT, HOT_WIRE, FREE_SPACE, WAY_OUT -> rule.word();
         };
     }
 

@@ -151,6 +151,7 @@ final class PlaceWork {
                 site.considered(),
                 site.out(),
                 site.unreachable(),
+                site.staying(),
                 found.judged(),
                 found.all(),
                 effort.confidence,

@@ -24,9 +24,10 @@ import limbway.sim.experiment.placement.PlacingRules;
  * @param candidates candidates before any was left out
  * @param out how many each rule left out
  * @param unreachable how many were left out because some body does not get there and back
+ * @param staying how many places may also stay where they are while others are moved
  * @param judged choices that were judged without a simulation
  * @param judgedAll whether these were all there are
- * @param probability probability of selecting a best one that was asked for
+ * @param probability probability, asked for, of selecting the best if it leads by the indifference
  * @param indifference smallest difference of shares that matters
  * @param budget replications that the selection might use
  * @param limbwayVersion version of this program
@@ -46,6 +47,7 @@ public record PlaceInfo(
         int candidates,
         Map<PlacingRule, Integer> out,
         int unreachable,
+        int staying,
         long judged,
         boolean judgedAll,
         double probability,
@@ -99,6 +101,7 @@ public record PlaceInfo(
         left.put("considered", candidates);
         out.forEach((rule, count) -> left.put("left_out_by_" + rule.word().replace('-', '_'), count));
         left.put("left_out_as_unreachable", unreachable);
+        left.put("as_they_are", staying);
         root.put("candidates", left);
         return root;
     }

@@ -36,47 +36,57 @@ public final class PlaceTables {
                 List.of(
                         Field.text("layout", "letter of the layout, A is the best; before is the layout as it stands"),
                         Field.text("chance", "search or fresh"),
-                        Field.text("measure", "offground_distance, waiting_min_per_day or moved_kj_per_day"),
-                        Field.text("animal", "name of the animal; empty for the group"),
+                        Field.text("measure", "offground_distance, waiting_at_food_min or travel_kj"),
+                        Field.text("animal", "name of the animal; empty for the mean animal"),
                         Field.whole("replications", "repetitions that the mean rests on"),
                         Field.number("mean", "mean [share, minutes, kJ]"),
                         Field.number("lo", "lower end of its 95 % interval"),
                         Field.number("hi", "upper end of its 95 % interval"),
-                        Field.yesNo("on_front", "whether no other is as good in everything and better in something")));
+                        Field.yesNo(
+                                "on_front",
+                                "whether no other is as good in the three measures of the mean animal and better in one"),
+                        Field.yesNo(
+                                "hardest",
+                                "whether this animal spends more on moving here than in any other layout lived in")));
         for (PlacedLayout layout : answer.layouts()) {
-            rows(table, layout.letter(), "search", layout.lived(), animals, layout.onFront());
+            rows(table, layout.letter(), "search", layout.lived(), animals, layout.onFront(), layout.hardestFor());
         }
-        rows(table, "before", "search", answer.before(), animals, false);
+        rows(table, "before", "search", answer.before(), animals, false, List.of());
         rows(
                 table,
                 answer.best().letter(),
                 "fresh",
                 answer.fresh(),
                 animals,
-                answer.best().onFront());
-        rows(table, "before", "fresh", answer.freshBefore(), animals, false);
+                answer.best().onFront(),
+                answer.best().hardestFor());
+        rows(table, "before", "fresh", answer.freshBefore(), animals, false, List.of());
         return table;
     }
 
     private static void rows(
-            CsvTable table, String layout, String chance, LivedLayout lived, List<String> animals, boolean onFront) {
+            CsvTable table,
+            String layout,
+            String chance,
+            LivedLayout lived,
+            List<String> animals,
+            boolean onFront,
+            List<Integer> hardestFor) {
         for (int criterion = 0; criterion < lived.criteria(); criterion++) {
             Optional<Interval> found = lived.by(criterion);
-            String measure = criterion == PlacingCriteria.OFF_GROUND
-                    ? "offground_distance"
-                    : criterion == PlacingCriteria.WAITING ? "waiting_min_per_day" : "moved_kj_per_day";
+            int animal = criterion - PlacingCriteria.FIRST_ANIMAL;
+            String measure = PlacingCriteria.NAMES.get(animal < 0 ? criterion : PlacingCriteria.ENERGY);
             table.row(
                     layout,
                     chance,
                     measure,
-                    criterion < PlacingCriteria.FIRST_ENERGY
-                            ? ""
-                            : animals.get(criterion - PlacingCriteria.FIRST_ENERGY),
+                    animal < 0 ? "" : animals.get(animal),
                     lived.values().size(),
                     CsvTable.number(optional(found.map(Interval::mean)), DECIMALS),
                     CsvTable.number(found.map(Interval::lo).orElse(OptionalDouble.empty()), DECIMALS),
                     CsvTable.number(found.map(Interval::hi).orElse(OptionalDouble.empty()), DECIMALS),
-                    onFront);
+                    onFront,
+                    hardestFor.contains(animal));
         }
     }
 

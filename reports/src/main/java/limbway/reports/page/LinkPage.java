@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
+import limbway.model.alteration.FreeNames;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.geometry.Segment;
 import limbway.model.link.Candidate;
@@ -15,7 +16,6 @@ import limbway.reports.data.LinkInfo;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 import limbway.sim.experiment.link.Fragile;
-import limbway.sim.experiment.link.LinkNames;
 import limbway.sim.experiment.link.LinkSearch;
 import limbway.sim.experiment.link.Proposal;
 
@@ -82,7 +82,7 @@ public final class LinkPage {
         List<Segment> lines = new ArrayList<>();
         for (int i = 0; i < best.links().size(); i++) {
             Candidate link = best.links().get(i);
-            with = link.alteration(LinkNames.of(report.enclosure(), i)).applyTo(with);
+            with = link.alteration(FreeNames.of(report.enclosure(), "link", i)).applyTo(with);
             lines.addAll(link.axis().pieces());
         }
         return List.of(EnclosureDrawing.proposed(

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
+import limbway.model.alteration.FreeNames;
 import limbway.model.link.Candidate;
 import limbway.model.link.Candidates;
 import limbway.model.link.Limit;
@@ -14,7 +15,6 @@ import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 import limbway.sim.experiment.link.Difference;
 import limbway.sim.experiment.link.Fragile;
-import limbway.sim.experiment.link.LinkNames;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
 
@@ -142,7 +142,7 @@ public final class LinkText {
     public static List<String> lines(LinkReport report, Proposal proposal) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < proposal.links().size(); i++) {
-            lines.add(proposal.links().get(i).scenarioLine(LinkNames.of(report.enclosure(), i)));
+            lines.add(proposal.links().get(i).scenarioLine(FreeNames.of(report.enclosure(), "link", i)));
         }
         return lines;
     }

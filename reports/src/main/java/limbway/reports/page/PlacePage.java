@@ -10,13 +10,14 @@ import limbway.reports.measure.placement.LivedLayout;
 import limbway.reports.measure.placement.PlacedLayout;
 import limbway.reports.measure.placement.PlacingCriteria;
 import limbway.reports.words.PageText;
+import limbway.sim.experiment.placement.PlacingContest;
 
 /** A placing as one HTML page that needs no other file, no script and no network. */
 public final class PlacePage {
 
     private static final List<String> DOUBTFUL = List.of(
-            "The guarantee is about the layouts that were lived in. One that was left out by the expected travel may be better; "
-                    + "the table tells both figures, so that it can be seen how well the first predicts the second.",
+            "The guarantee is about the layouts that were lived in, and about a best that leads by as much as was asked "
+                    + "for. One that was left out by the expected travel may be better; the table tells both figures, so that it can be seen how well the first predicts the second.",
             "It is about chance, not about the model: with other assumptions another place may be best. See limbway screen and "
                     + "compare the two layouts.",
             "Expected travel takes each animal to the place that costs it least, with all doors open. Ranks, queues and appetite "
@@ -57,8 +58,10 @@ public final class PlacePage {
         html.table("Layouts, the best first", PlaceText.table(report));
         html.paragraph(
                 "Off the ground: share of travel, by distance, with its 95 % interval over the repetitions. Expected: the "
-                        + "same from costs alone, without a simulation, of the trips to and from these places only. Columns of animals: "
-                        + "energy of moving in a day. Front: no other layout is as good in everything and better in something. Dropped: "
+                        + "same from costs alone, without a simulation, of the trips to and from these places only. Waiting: at "
+                        + "food. Moving: energy of it in a day, of the mean animal, then of each; most: in no other of these layouts "
+                        + "does this animal spend more. Front: no other layout is as good in travel off the ground, waiting and moving "
+                        + "of the mean animal, and better in one. Dropped: "
                         + "clearly worse, and therefore lived in fewer times.");
         html.element("h2 id=\"trust\"", "Where not to trust this").list(DOUBTFUL);
         html.element("h2 id=\"numbers\"", "Every number used").paragraph(PageText.PARAMETERS);
@@ -93,15 +96,8 @@ public final class PlacePage {
     }
 
     private static FrontChart.Mark mark(String name, LivedLayout lived, int kind) {
-        double sum = 0;
-        for (int a = PlacingCriteria.FIRST_ENERGY; a < lived.criteria(); a++) {
-            sum += lived.mean(a);
-        }
         return new FrontChart.Mark(
-                name,
-                sum / (lived.criteria() - PlacingCriteria.FIRST_ENERGY),
-                100 * lived.mean(PlacingCriteria.OFF_GROUND),
-                kind);
+                name, lived.mean(PlacingCriteria.ENERGY), 100 * lived.mean(PlacingCriteria.OFF_GROUND), kind);
     }
 
     private static void again(Html html, PlaceReport report) {
@@ -132,7 +128,10 @@ public final class PlacePage {
                                 List.of("Java", info.javaVersion()))));
         html.paragraph(
                 "The best is selected by the procedure of Kim and Nelson 2001, doi 10.1145/502109.502111: all layouts live "
-                        + "under the same chance, and one is dropped as soon as it is clearly worse.");
+                        + "under the same chance, and one is dropped as soon as it is clearly worse. Who goes where was counted "
+                        + "in repetitions 1 to " + PlacingContest.COUNTED + ", the selection lives in those from "
+                        + PlacingContest.CONTEST_FIRST + " on, the check in those from " + PlacingContest.FRESH_FIRST
+                        + " on: none serves twice.");
         if (!info.notes().isEmpty()) {
             html.element("h3", "Remarks on the scenario")
                     .list(info.notes().stream().map(Phrases::sentence).toList());

@@ -37,15 +37,25 @@ public final class PlaceText {
     public static String moves(PlaceReport report, PlacedLayout layout) {
         PlacingTask task = report.answer().task();
         List<String> parts = new ArrayList<>();
+        List<String> stay = new ArrayList<>();
         for (int i = 0; i < task.ids().size(); i++) {
             String id = task.ids().get(i);
+            if (layout.placing().stays(report.before(), i)) {
+                stay.add(id);
+                continue;
+            }
             String to = told(report, layout.placing().spots().get(i));
-            parts.add(task.moved().isEmpty() ? id + " on " + to : id + " from " + from(report, id) + " to " + to);
+            parts.add(task.adds() ? id + " on " + to : id + " from " + from(report, id) + " to " + to);
         }
-        String all = parts.size() == 1
+        return (task.adds() ? "adding " : "moving ")
+                + list(parts)
+                + (stay.isEmpty() ? "" : ", while " + list(stay) + (stay.size() == 1 ? " stays" : " stay"));
+    }
+
+    private static String list(List<String> parts) {
+        return parts.size() == 1
                 ? parts.get(0)
                 : String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
-        return (task.moved().isEmpty() ? "adding " : "moving ") + all;
     }
 
     /** Where a candidate is; the height beside a distance along something that is not upright. */
@@ -86,7 +96,8 @@ public final class PlaceText {
         PlacingAnswer answer = report.answer();
         PlacedLayout best = answer.best();
         if (!answer.isBetter()) {
-            return "No placing that was tried can be told to be better than the layout as it stands. The best of them is "
+            return "The best of " + count(answer.layouts().size(), "layout")
+                    + " lived in cannot be told to be better than the layout as it stands. It is "
                     + moves(report, best) + ": " + share(answer.fresh()) + " of the travel is then off the ground, "
                     + share(answer.freshBefore()) + " as it stands.";
         }
@@ -128,14 +139,16 @@ public final class PlaceText {
             return "Only one layout was lived in, so there was nothing to select.";
         }
         if (answer.selected().reached()) {
-            return "Sure to " + sure + ": none of the " + layouts + " is better by " + points + " or more. "
+            return "If the best of these " + layouts + " leads by " + points
+                    + " or more, it is the one chosen with a probability of at least " + sure
+                    + ", as far as repetitions are near normal; one that is worse by less may be chosen. "
                     + count(answer.selected().used(), "repetition") + " went into that.";
         }
         int left = answer.selected().left().size();
         return "Not sure to " + sure + ": the budget of " + report.info().budget()
-                + " repetitions ended with " + left + " layouts left that may be better by " + points
-                + " or more. To be sure, up to " + answer.selected().atMost()
-                + " repetitions of each of them would do: --budget "
+                + " repetitions ended with " + left
+                + " layouts left. For the best to be chosen with that probability if it leads by " + points
+                + " or more, up to " + answer.selected().atMost() + " repetitions of each of them would do: --budget "
                 + needed(report) + ".";
     }
 
@@ -169,9 +182,13 @@ public final class PlaceText {
             out.add(info.unreachable() + " because not every body gets there and back");
         }
         String made = info.spacingM()
-                .map(spacing -> info.candidates() + " candidates stand every " + Figures.metres(spacing)
-                        + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
-                .orElse(info.candidates() + " candidates are given by the scenario");
+                        .map(spacing -> info.candidates() + " candidates stand every " + Figures.metres(spacing)
+                                + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
+                        .orElse(info.candidates() + " candidates are given by the scenario")
+                + (info.staying() == 0
+                        ? ""
+                        : ", beside " + count(info.staying(), "place") + " that may stay as "
+                                + (info.staying() == 1 ? "it is" : "they are"));
         return made + (out.isEmpty() ? "" : "; left out: " + String.join(", ", out)) + ". "
                 + (info.judgedAll()
                         ? "All " + Figures.decimals((double) info.judged(), 0)
@@ -192,6 +209,8 @@ public final class PlaceText {
             case HEAT -> "heat at feeding hours";
             case HOT_WIRE -> "hot wire";
             case BARRIER_DISTANCE -> "nearness to barriers";
+            case FREE_SPACE -> "lack of room for the deck";
+            case WAY_OUT -> "nearness of the deck to a way out";
         };
     }
 
@@ -202,8 +221,9 @@ public final class PlaceText {
      * @return one row for each, best first, then the layout as it stands
      */
     public static DataTable table(PlaceReport report) {
-        List<String> headers = new ArrayList<>(List.of("layout", "places", "off the ground", "expected", "waiting"));
-        report.animals().forEach(animal -> headers.add(animal));
+        List<String> headers =
+                new ArrayList<>(List.of("layout", "places", "off the ground", "expected", "waiting", "moving"));
+        headers.addAll(report.animals());
         headers.add("front");
         headers.add("repetitions");
         List<List<String>> rows = new ArrayList<>();
@@ -213,24 +233,25 @@ public final class PlaceText {
                     places(report, layout),
                     share(layout.lived()),
                     Figures.percent(layout.expected().offGround())));
-            measured(layout.lived(), row);
+            measured(layout.lived(), layout.hardestFor(), row);
             row.add(layout.onFront() ? "yes" : "no");
             row.add(Integer.toString(layout.lived().values().size()));
             rows.add(row);
         }
         List<String> before = new ArrayList<>(
                 List.of("as it stands", "", share(report.answer().before()), ""));
-        measured(report.answer().before(), before);
+        measured(report.answer().before(), List.of(), before);
         before.add("");
         before.add(Integer.toString(report.answer().before().values().size()));
         rows.add(before);
         return new DataTable(headers, rows);
     }
 
-    private static void measured(LivedLayout lived, List<String> row) {
+    private static void measured(LivedLayout lived, List<Integer> hardestFor, List<String> row) {
         row.add(Figures.decimals(lived.mean(PlacingCriteria.WAITING), 1) + " min");
-        for (int a = PlacingCriteria.FIRST_ENERGY; a < lived.criteria(); a++) {
-            row.add(Figures.decimals(lived.mean(a), 0) + " kJ");
+        for (int c = PlacingCriteria.ENERGY; c < lived.criteria(); c++) {
+            row.add(Figures.decimals(lived.mean(c), 0) + " kJ"
+                    + (hardestFor.contains(c - PlacingCriteria.FIRST_ANIMAL) ? " (most)" : ""));
         }
     }
 
@@ -245,7 +266,10 @@ public final class PlaceText {
         List<String> parts = new ArrayList<>();
         List<String> ids = report.answer().task().ids();
         for (int i = 0; i < ids.size(); i++) {
-            parts.add(ids.get(i) + ": " + told(report, layout.placing().spots().get(i)));
+            parts.add(ids.get(i) + ": "
+                    + (layout.placing().stays(report.before(), i)
+                            ? "as it is"
+                            : told(report, layout.placing().spots().get(i))));
         }
         return String.join("; ", parts);
     }

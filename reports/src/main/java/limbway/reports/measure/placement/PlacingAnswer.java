@@ -73,7 +73,8 @@ public record PlacingAnswer(
                     proposals.get(i).expected(),
                     lived.get(i),
                     contest.selected().left().contains(i),
-                    front[i]));
+                    front[i],
+                    hardest(lived, i)));
         }
         return new PlacingAnswer(
                 task,
@@ -84,13 +85,32 @@ public record PlacingAnswer(
                 new LivedLayout(List.of(freshBefore)));
     }
 
-    /** Travel off the ground, less waiting, less energy of each animal. */
+    /**
+     * Travel off the ground, less waiting, less energy of moves of the mean animal: with an aim for each animal nearly every layout
+     * would be on the front of a group.
+     */
     private static double[] aims(LivedLayout lived) {
-        double[] aims = new double[lived.criteria()];
-        for (int i = 0; i < aims.length; i++) {
-            aims[i] = i == PlacingCriteria.OFF_GROUND ? lived.mean(i) : -lived.mean(i);
+        return new double[] {
+            lived.mean(PlacingCriteria.OFF_GROUND),
+            -lived.mean(PlacingCriteria.WAITING),
+            -lived.mean(PlacingCriteria.ENERGY)
+        };
+    }
+
+    /** Places among the animals of those that spend most on moving in this one of several layouts; of equals in the first. */
+    private static List<Integer> hardest(List<LivedLayout> all, int layout) {
+        return IntStream.range(0, all.get(layout).criteria() - PlacingCriteria.FIRST_ANIMAL)
+                .filter(animal -> all.size() > 1 && layout == most(all, PlacingCriteria.FIRST_ANIMAL + animal))
+                .boxed()
+                .toList();
+    }
+
+    private static int most(List<LivedLayout> all, int criterion) {
+        int most = 0;
+        for (int i = 1; i < all.size(); i++) {
+            most = all.get(i).mean(criterion) > all.get(most).mean(criterion) ? i : most;
         }
-        return aims;
+        return most;
     }
 
     /** A to Z, then A2 and so on. */

@@ -2,40 +2,49 @@ package limbway.reports.measure.placement;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 
 import limbway.model.study.Animal;
 import limbway.reports.measure.AnimalEnergy;
-import limbway.reports.measure.Aspect;
-import limbway.reports.measure.OffGroundShare;
-import limbway.reports.measure.Waiting;
+import limbway.reports.measure.criterion.Criteria;
 import limbway.sim.experiment.Outcome;
-import limbway.sim.experiment.statistics.Interval;
 import limbway.sim.experiment.trial.Criterion;
 
-/** What layouts are judged by when places are put: travel off the ground first, then waiting, then what each animal spends. */
+/**
+ * What layouts are judged by when places are put: of the catalogue travel off the ground first, then waiting at food and energy of
+ * moves of the mean animal; then the same energy of each animal, which the catalogue does not have.
+ */
 public final class PlacingCriteria {
+
+    /** Names in the catalogue, in the order of the first criteria. */
+    public static final List<String> NAMES = List.of(Criteria.OFF_GROUND, "waiting_at_food_min", "travel_kj");
 
     /** Place of the share of travel off the ground among the criteria. */
     public static final int OFF_GROUND = 0;
 
-    /** Place of the minutes waited among the criteria. */
+    /** Place of the minutes waited at food among the criteria. */
     public static final int WAITING = 1;
 
+    /** Place of the energy of moves of the mean animal among the criteria. */
+    public static final int ENERGY = 2;
+
     /** Place of the energy of the first animal; the others follow in the order of the study. */
-    public static final int FIRST_ENERGY = 2;
+    public static final int FIRST_ANIMAL = 3;
+
+    private static final double J_PER_KJ = 1000;
 
     private PlacingCriteria() {}
 
-    private record Measured(String name, boolean isShare, Function<Outcome, Optional<Interval>> measure)
-            implements Criterion {
+    private record EnergyOfMoves(int animal, String name) implements Criterion {
+        @Override
+        public boolean isShare() {
+            return false;
+        }
+
         @Override
         public OptionalDouble of(Outcome one) {
-            return measure.apply(one)
-                    .map(interval -> OptionalDouble.of(interval.mean()))
-                    .orElse(OptionalDouble.empty());
+            return OptionalDouble.of(
+                    AnimalEnergy.of(one).get(animal).movedTotalJPerDay().mean() / J_PER_KJ);
         }
     }
 
@@ -43,25 +52,18 @@ public final class PlacingCriteria {
      * The criteria for a group.
      *
      * @param animals the group
-     * @return off-ground share by distance, waiting of the mean animal [min/day], energy of moves of each animal [kJ/day]
+     * @return off-ground share by distance, waiting at food [min/day] and energy of moves [kJ/day] of the mean animal, energy of
+     *     moves of each animal [kJ/day]
      */
     public static List<Criterion> of(List<Animal> animals) {
+        Criteria catalogue = new Criteria();
         List<Criterion> all = new ArrayList<>();
-        all.add(new Measured("offground_distance", true, one -> OffGroundShare.of(one.journals(), trip -> true)
-                .by(Aspect.DISTANCE)));
-        all.add(new Measured(
-                "waiting_min_per_day", false, one -> Optional.of(Waiting.of(one).minutesPerDay())));
+        for (String name : NAMES) {
+            all.add(catalogue.find(name).orElseThrow());
+        }
         for (int a = 0; a < animals.size(); a++) {
-            int animal = a;
-            all.add(new Measured(
-                    "moved_kj_per_day " + animals.get(a).name(),
-                    false,
-                    one -> Optional.of(kilo(AnimalEnergy.of(one).get(animal).movedTotalJPerDay()))));
+            all.add(new EnergyOfMoves(a, "travel_kj " + animals.get(a).name()));
         }
         return List.copyOf(all);
-    }
-
-    private static Interval kilo(Interval joules) {
-        return new Interval(joules.mean() / 1000, OptionalDouble.empty(), joules.n());
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import limbway.model.alteration.Alteration;
+import limbway.model.alteration.FreeNames;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.link.Candidate;
 import limbway.model.study.Variant;
@@ -18,7 +19,7 @@ final class Additions {
     }
 
     Alteration.SupportAdded alone(Candidate link) {
-        return link.alteration(LinkNames.of(layout.enclosure(), 0));
+        return link.alteration(FreeNames.of(layout.enclosure(), "link", 0));
     }
 
     Enclosure enclosure(List<Candidate> links) {
@@ -36,7 +37,7 @@ final class Additions {
     private List<Alteration> alterations(List<Candidate> links) {
         List<Alteration> alterations = new ArrayList<>();
         for (int i = 0; i < links.size(); i++) {
-            alterations.add(links.get(i).alteration(LinkNames.of(layout.enclosure(), i)));
+            alterations.add(links.get(i).alteration(FreeNames.of(layout.enclosure(), "link", i)));
         }
         return alterations;
     }

@@ -1,6 +1,8 @@
 package limbway.sim.experiment.placement;
 
+import limbway.model.enclosure.Resource;
 import limbway.model.geometry.Point;
+import limbway.model.study.Variant;
 
 /**
  * A place where something could be put.
@@ -10,6 +12,37 @@ import limbway.model.geometry.Point;
  * @param on id of the support or platform that carries it, or empty if it is given by coordinates
  */
 public record Candidate(String words, Point at, String on) {
+
+    /** Places closer than this are the same [m]. */
+    private static final double SAME_M = 1e-6;
+
+    /**
+     * Where a place is now.
+     *
+     * @param resource the place
+     * @return the candidate at which it stays
+     */
+    public static Candidate asItIs(Resource resource) {
+        return new Candidate(resource.id() + " as it is", resource.at(), resource.on());
+    }
+
+    /** Whether a place of a layout is here already. */
+    boolean isWhere(Variant base, String id) {
+        return base.enclosure().resources().stream()
+                .anyMatch(resource -> resource.id().equals(id)
+                        && resource.on().equals(on)
+                        && resource.at().distanceM(at) < SAME_M);
+    }
+
+    /**
+     * Whether another candidate is at the same place.
+     *
+     * @param other the other
+     * @return true if nothing can be put at both
+     */
+    public boolean coincides(Candidate other) {
+        return at.distanceM(other.at) < SAME_M;
+    }
 
     /**
      * The key and value of a scenario that put something here.

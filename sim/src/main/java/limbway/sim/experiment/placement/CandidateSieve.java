@@ -12,9 +12,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 import limbway.model.body.Body;
+import limbway.model.containment.LiveSpace;
 import limbway.model.enclosure.Barrier;
 import limbway.model.enclosure.Enclosure;
-import limbway.model.enclosure.HotWire;
+import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
@@ -37,6 +38,9 @@ public final class CandidateSieve {
     private final PlacingRules rules;
     private final Enclosure enclosure;
     private final double heaviestKg;
+    private final LiveSpace live;
+    private final DeckSpace decks;
+    private final boolean withDeck;
     private final FeedingLight light;
     private final OptionalDouble nowC;
 
@@ -59,6 +63,9 @@ public final class CandidateSieve {
             LocalDate date) {
         this.rules = rules;
         this.enclosure = base.enclosure();
+        this.live = new LiveSpace(enclosure.bounds().hotWires());
+        this.decks = new DeckSpace(enclosure, bodies);
+        this.withDeck = task.withDeck();
         this.heaviestKg =
                 bodies.stream().mapToDouble(Body::structuralMassKg).max().orElse(0);
         List<Resource> now = enclosure.resources().stream()
@@ -181,15 +188,39 @@ public final class CandidateSieve {
                 && light.meanOperativeC(at).orElse(0) > nowC.getAsDouble() + SAME_HEAT_C) {
             broken.add(PlacingRule.HEAT);
         }
-        if (enclosure.bounds().hotWires().stream().anyMatch(wire -> distanceM(wire, at) < wire.clearanceM())) {
+        if (live.holds(at)) {
             broken.add(PlacingRule.HOT_WIRE);
         }
-        if (enclosure.bounds().barriers().stream()
-                .anyMatch(barrier -> distanceM(barrier.footprint(), at) < Math.max(rules.barrierM(), ROUNDING_M)
-                        && (rules.barrierM() > 0 || isWithin(barrier, at)))) {
+        if (isByBarrier(at)) {
             broken.add(PlacingRule.BARRIER_DISTANCE);
         }
+        if (withDeck) {
+            addOfDeck(candidate, broken);
+        }
         return broken;
+    }
+
+    /** What a deck breaks with its corners and edges, and not only with its middle. */
+    private void addOfDeck(Candidate candidate, Set<PlacingRule> broken) {
+        Platform deck = PlacingTask.deck(candidate.words(), candidate.at());
+        if (decks.isLive(deck)) {
+            broken.add(PlacingRule.HOT_WIRE);
+        }
+        if (DeckSpace.places(deck).stream().anyMatch(this::isByBarrier)) {
+            broken.add(PlacingRule.BARRIER_DISTANCE);
+        }
+        if (!decks.isFree(deck, candidate.on())) {
+            broken.add(PlacingRule.FREE_SPACE);
+        }
+        if (decks.leadsOut(deck)) {
+            broken.add(PlacingRule.WAY_OUT);
+        }
+    }
+
+    private boolean isByBarrier(Point at) {
+        return enclosure.bounds().barriers().stream()
+                .anyMatch(barrier -> distanceM(barrier.footprint(), at) < Math.max(rules.barrierM(), ROUNDING_M)
+                        && (rules.barrierM() > 0 || isWithin(barrier, at)));
     }
 
     private boolean bears(Candidate candidate) {
@@ -205,18 +236,6 @@ public final class CandidateSieve {
 
     private static boolean isWithin(Barrier barrier, Point at) {
         return at.zM() >= barrier.baseZM() && at.zM() <= barrier.topZM();
-    }
-
-    private static double distanceM(HotWire wire, Point at) {
-        if (wire instanceof HotWire.Strand strand) {
-            return strand.line().pieces().stream()
-                    .mapToDouble(piece -> piece.distanceM(at))
-                    .min()
-                    .orElse(Double.POSITIVE_INFINITY);
-        }
-        HotWire.Planting planting = (HotWire.Planting) wire;
-        double above = Math.max(0, Math.max(planting.baseZM() - at.zM(), at.zM() - planting.topZM()));
-        return Math.hypot(distanceM(planting.footprint(), at), above);
     }
 
     /** Distance in plan, 0 within. */

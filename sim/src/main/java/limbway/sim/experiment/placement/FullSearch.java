@@ -15,11 +15,11 @@ public final class FullSearch {
     private final double[][] whole;
     private long judged;
 
-    private FullSearch(DemandTable table, Together together, int count, int keep) {
+    private FullSearch(DemandTable table, Together together, int count, BestChoices best) {
         this.table = table;
         this.together = together;
         this.count = count;
-        this.best = new BestChoices(keep);
+        this.best = best;
         this.chosen = new int[count];
         this.cost = new double[count][table.demands];
         this.part = new double[count][table.demands];
@@ -50,7 +50,11 @@ public final class FullSearch {
      * @return the best choices; none if no choice is allowed or serves all demands
      */
     public static Found run(DemandTable table, Together together, int count, int keep) {
-        FullSearch search = new FullSearch(table, together, count, keep);
+        return run(table, together, count, new BestChoices(keep));
+    }
+
+    static Found run(DemandTable table, Together together, int count, BestChoices best) {
+        FullSearch search = new FullSearch(table, together, count, best);
         search.choose(0, 0);
         return new Found(search.best.list(), search.judged);
     }

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 import limbway.model.alteration.Alteration;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
-import limbway.model.geometry.Outline;
 import limbway.model.study.Variant;
 
 /**
@@ -38,32 +38,47 @@ public record Placing(PlacingTask task, List<Candidate> spots) {
     }
 
     /**
+     * Whether a place stays where it is.
+     *
+     * @param base the layout before
+     * @param place number of the place
+     * @return true if it is moved to where it stands already
+     */
+    public boolean stays(Variant base, int place) {
+        return !task.adds() && spots.get(place).isWhere(base, task.ids().get(place));
+    }
+
+    /**
+     * Whether this changes anything.
+     *
+     * @param base the layout before
+     * @return false if all places stay where they are
+     */
+    public boolean changes(Variant base) {
+        return IntStream.range(0, spots.size()).anyMatch(place -> !stays(base, place));
+    }
+
+    /**
      * The changes of the layout, in order.
      *
      * @param base the layout before
-     * @return one or two for each place
+     * @return one or two for each place that does not stay
      */
     public List<Alteration> alterations(Variant base) {
         List<Alteration> all = new ArrayList<>();
         for (int i = 0; i < spots.size(); i++) {
             Candidate spot = spots.get(i);
             String id = task.ids().get(i);
-            if (!task.moved().isEmpty()) {
+            if (stays(base, i)) {
+                continue;
+            }
+            if (!task.adds()) {
                 all.add(new Alteration.ResourceMoved(id, spot.at(), spot.on()));
             } else if (task.withDeck()) {
-                double x = spot.at().xM();
-                double y = spot.at().yM();
-                Platform deck = new Platform(
-                        deck(i),
-                        Outline.rectangle(
-                                x - PlacingTask.DECK_EAST_M / 2,
-                                y - PlacingTask.DECK_NORTH_M / 2,
-                                x + PlacingTask.DECK_EAST_M / 2,
-                                y + PlacingTask.DECK_NORTH_M / 2),
-                        spot.at().zM());
+                Platform deck = PlacingTask.deck(task.decks().get(i), spot.at());
                 all.add(new Alteration.PlatformAdded(deck));
                 all.add(new Alteration.ResourceAdded(
-                        new Resource(id, task.kind(), deck.centre(), deck(i), stalls(base))));
+                        new Resource(id, task.kind(), deck.centre(), deck.id(), stalls(base))));
             } else {
                 all.add(new Alteration.ResourceAdded(
                         new Resource(id, task.kind(), spot.at(), spot.on(), stalls(base))));
@@ -80,7 +95,7 @@ public record Placing(PlacingTask task, List<Candidate> spots) {
      */
     public Variant applyTo(Variant base) {
         Variant built = Alteration.variant(base, key(), alterations(base));
-        if (task.added() == 0 || task.kind() != ResourceKind.FOOD) {
+        if (!task.adds() || task.kind() != ResourceKind.FOOD) {
             return built;
         }
         return new Variant(
@@ -92,7 +107,7 @@ public record Placing(PlacingTask task, List<Candidate> spots) {
     }
 
     /**
-     * What to write under {@code changes} of a scenario to get the same layout.
+     * What to write under {@code changes} of a scenario to get the same layout, below what made the layout before.
      *
      * @param base the layout before
      * @return one line for each change
@@ -101,27 +116,26 @@ public record Placing(PlacingTask task, List<Candidate> spots) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < spots.size(); i++) {
             String id = task.ids().get(i);
-            if (!task.moved().isEmpty()) {
-                lines.add("{move: " + id + ", " + spots.get(i).entry() + "}");
+            String on = spots.get(i).entry();
+            if (!task.adds()) {
+                if (!stays(base, i)) {
+                    lines.add("{move: " + id + ", " + on + "}");
+                }
                 continue;
             }
-            String on = spots.get(i).entry();
             if (task.withDeck()) {
-                lines.add("{add: {platform: " + deck(i) + ", " + on + ", size: [" + PlacingTask.DECK_EAST_M + ", "
+                String deck = task.decks().get(i);
+                lines.add("{add: {platform: " + deck + ", " + on + ", size: [" + PlacingTask.DECK_EAST_M + ", "
                         + PlacingTask.DECK_NORTH_M + "]}}");
-                on = "on: " + deck(i);
+                on = "on: " + deck;
             }
             lines.add("{add: {" + task.kind().word() + ": " + id + ", " + on + ", portions: " + stalls(base)
                     + " at once}}");
         }
-        if (task.added() > 0 && task.kind() == ResourceKind.FOOD) {
+        if (task.adds() && task.kind() == ResourceKind.FOOD) {
             lines.addAll(SharedFood.lines(base.keeping(), task.ids()));
         }
         return List.copyOf(lines);
-    }
-
-    private static String deck(int place) {
-        return "new-deck-" + (place + 1);
     }
 
     /** As many as the roomiest of that kind has; two for resting where there is none, else one. */

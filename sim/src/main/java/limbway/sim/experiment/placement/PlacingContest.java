@@ -15,7 +15,16 @@ import limbway.sim.experiment.trial.Trials;
  */
 public final class PlacingContest {
 
-    /** Replications of the search have numbers below this, those of the check from here on. */
+    /** Replications in which it is counted who goes where have the numbers from 1 to this: trips are many, so few will do. */
+    public static final int COUNTED = 4;
+
+    /**
+     * Replications in which layouts are compared have the numbers from here on: no chance of those in which was counted takes
+     * part in the selection.
+     */
+    public static final int CONTEST_FIRST = 1_001;
+
+    /** Replications of the check have the numbers from here on, all of the selection are below. */
     public static final int FRESH_FIRST = 1_000_001;
 
     /** So many replications are lived at a time; the selection does not depend on it. */
@@ -65,7 +74,7 @@ public final class PlacingContest {
             List<Trial> layouts, Trial before, KimNelson selection, int firstStage, int budget) {
         List<List<double[]>> known = new ArrayList<>();
         layouts.forEach(layout -> known.add(new ArrayList<>()));
-        Optional<double[][]> asItStands = trials.of(before, 1, firstStage, progress);
+        Optional<double[][]> asItStands = trials.of(before, CONTEST_FIRST, firstStage, progress);
         if (asItStands.isEmpty()) {
             return Optional.empty();
         }
@@ -73,7 +82,7 @@ public final class PlacingContest {
                 layouts.size(),
                 budget,
                 (system, first, count) -> {
-                    Optional<double[][]> found = trials.of(layouts.get(system), first + 1, count, progress);
+                    Optional<double[][]> found = trials.of(layouts.get(system), CONTEST_FIRST + first, count, progress);
                     found.ifPresent(rows -> known.get(system).addAll(List.of(rows)));
                     return found.map(PlacingContest::first);
                 },

@@ -13,7 +13,11 @@ public enum PlacingRule {
     /** It keeps clear of hot wire. */
     HOT_WIRE("hot-wire"),
     /** It keeps away from barriers. */
-    BARRIER_DISTANCE("barrier-distance");
+    BARRIER_DISTANCE("barrier-distance"),
+    /** There is room for the deck that comes with it. */
+    FREE_SPACE("free-space"),
+    /** No animal would get out from the deck that comes with it, by reach or by leap. */
+    WAY_OUT("way-out");
 
     private final String word;
 

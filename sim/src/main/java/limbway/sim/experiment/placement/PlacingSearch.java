@@ -1,6 +1,7 @@
 package limbway.sim.experiment.placement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -23,8 +24,6 @@ public final class PlacingSearch {
 
     /** Beginnings of the search where there are more. */
     public static final int BEGINNINGS = 20;
-
-    private static final int KEPT = 5_000;
 
     /** Of choices on the same supports so many are handed on; the others differ by a step along them. */
     private static final int ALIKE = 2;
@@ -64,7 +63,8 @@ public final class PlacingSearch {
      * @param standing ids of places of the kind that stay where they are
      * @param apartM least distance between two of the places chosen [m]
      * @param most how many are handed on
-     * @return the best; none if no choice keeps its places apart
+     * @return the best, at most two on the same supports and platforms; fewer than asked for only if there are no more; none if
+     *     no choice keeps its places apart and changes anything
      */
     public static Found run(
             Variant base,
@@ -76,53 +76,78 @@ public final class PlacingSearch {
             int most) {
         DemandTable table = travel.table(standing);
         Together together =
-                (a, b) -> candidates.get(a).at().distanceM(candidates.get(b).at()) >= apartM;
+                (a, b) -> candidates.get(a).at().distanceM(candidates.get(b).at()) >= apartM
+                        && !candidates.get(a).coincides(candidates.get(b));
+        boolean[] now = new boolean[candidates.size()];
+        for (int c = 0; c < now.length; c++) {
+            Candidate candidate = candidates.get(c);
+            now[c] = task.moved().stream().anyMatch(id -> candidate.isWhere(base, id));
+        }
+        BestChoices best = new BestChoices(
+                most,
+                ALIKE,
+                kinds(candidates),
+                chosen -> Arrays.stream(chosen).anyMatch(c -> !now[c])
+                        || placing(base, task, candidates, travel, table, chosen)
+                                .changes(base));
         boolean all = FullSearch.choices(candidates.size(), task.count()) <= MOST_JUDGED;
         FullSearch.Found found = all
-                ? FullSearch.run(table, together, task.count(), KEPT)
-                : SwapSearch.run(table, together, task.count(), KEPT, BEGINNINGS);
+                ? FullSearch.run(table, together, task.count(), best)
+                : SwapSearch.run(table, together, task.count(), best, BEGINNINGS);
         List<Proposal> proposals = new ArrayList<>();
-        Map<List<String>, Integer> alike = new HashMap<>();
         for (Choice choice : found.best()) {
-            List<String> carriers = choice.candidates().stream()
-                    .map(c -> carrier(candidates.get(c)))
-                    .sorted()
-                    .toList();
-            if (proposals.size() < most && alike.merge(carriers, 1, Integer::sum) <= ALIKE) {
-                proposals.add(new Proposal(
-                        placing(base, task, candidates, travel, table, choice),
-                        travel.of(choice.candidates(), standing)));
-            }
+            int[] chosen = choice.candidates().stream().mapToInt(c -> c).toArray();
+            proposals.add(new Proposal(
+                    placing(base, task, candidates, travel, table, chosen), travel.of(choice.candidates(), standing)));
         }
         return new Found(proposals, found.judged(), all);
     }
 
-    private static String carrier(Candidate candidate) {
-        return candidate.on().isEmpty() ? candidate.words() : candidate.on();
+    /** Candidates on the same support or platform are of one kind; one in the air is of its own. */
+    private static int[] kinds(List<Candidate> candidates) {
+        Map<String, Integer> known = new HashMap<>();
+        return candidates.stream()
+                .map(candidate -> candidate.on().isEmpty() ? candidate.words() : candidate.on())
+                .mapToInt(carrier -> known.computeIfAbsent(carrier, fresh -> known.size()))
+                .toArray();
     }
 
-    /** The place with most food goes where most trips lead; of equals the first named to the lower number. */
+    /**
+     * A place whose spot of now is chosen stays. Of the others the place with most food goes where most trips lead; of equals the
+     * first named to the lower number.
+     */
     private static Placing placing(
             Variant base,
             PlacingTask task,
             List<Candidate> candidates,
             ExpectedTravel travel,
             DemandTable table,
-            Choice choice) {
-        double[] trips = travel.served(table, choice.candidates());
+            int[] chosen) {
+        List<String> ids = task.ids();
+        Candidate[] spots = new Candidate[ids.size()];
+        boolean[] taken = new boolean[chosen.length];
+        for (int place = 0; place < spots.length; place++) {
+            for (int i = 0; i < chosen.length && spots[place] == null; i++) {
+                if (!taken[i] && candidates.get(chosen[i]).isWhere(base, ids.get(place))) {
+                    spots[place] = candidates.get(chosen[i]);
+                    taken[i] = true;
+                }
+            }
+        }
+        double[] trips = travel.served(table, Arrays.stream(chosen).boxed().toList());
         List<Integer> busiest = IntStream.range(0, trips.length)
+                .filter(i -> !taken[i])
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> -trips[i]).thenComparing(Comparator.naturalOrder()))
                 .toList();
-        List<String> ids = task.ids();
-        List<Integer> fullest = IntStream.range(0, ids.size())
+        List<Integer> fullest = IntStream.range(0, spots.length)
+                .filter(place -> spots[place] == null)
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> -food(base, task, ids.get(i)))
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
-        Candidate[] spots = new Candidate[ids.size()];
-        for (int rank = 0; rank < spots.length; rank++) {
-            spots[fullest.get(rank)] = candidates.get(choice.candidates().get(busiest.get(rank)));
+        for (int rank = 0; rank < busiest.size(); rank++) {
+            spots[fullest.get(rank)] = candidates.get(chosen[busiest.get(rank)]);
         }
         return new Placing(task, List.of(spots));
     }

@@ -52,6 +52,8 @@ final class SharedFood {
 
     static List<String> lines(Keeping keeping, List<String> fresh) {
         List<String> lines = new ArrayList<>();
+        // feedings of one list of changes add up, so those of an earlier answer in the same list are ended first
+        keeping.feedings().stream().map(Feeding::resource).distinct().forEach(id -> lines.add("{unfeed: " + id + "}"));
         for (Feeding feeding : feedings(keeping, fresh)) {
             String given = feeding.method() == FeedingMethod.HEAP
                     ? ""

@@ -22,11 +22,11 @@ public final class SwapSearch {
     private final BestChoices best;
     private long judged;
 
-    private SwapSearch(DemandTable table, Together together, int count, int keep) {
+    private SwapSearch(DemandTable table, Together together, int count, BestChoices best) {
         this.table = table;
         this.together = together;
         this.count = count;
-        this.best = new BestChoices(keep);
+        this.best = best;
     }
 
     /**
@@ -40,7 +40,11 @@ public final class SwapSearch {
      * @return the best choices met with; none if none was found that is allowed and serves all demands
      */
     public static FullSearch.Found run(DemandTable table, Together together, int count, int keep, int beginnings) {
-        SwapSearch search = new SwapSearch(table, together, count, keep);
+        return run(table, together, count, new BestChoices(keep), beginnings);
+    }
+
+    static FullSearch.Found run(DemandTable table, Together together, int count, BestChoices best, int beginnings) {
+        SwapSearch search = new SwapSearch(table, together, count, best);
         int[] first = IntStream.range(0, table.candidates)
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer c) -> search.reach(new int[] {c}))

@@ -8,9 +8,10 @@ import java.util.Optional;
 /**
  * Selects the system with the greatest mean, one replication after another, and drops those that are clearly worse.
  *
- * <p>If the best mean is better than all others by the indifference or more, it is selected with the stated probability at
- * least; if others are nearer than that, one of those that are as good is. Systems may have different variances and may be run
- * under the same chance, because only their differences are looked at.
+ * <p>What is guaranteed, if the selection is not ended by its budget: where the best mean is better than every other by the
+ * indifference or more, it is selected with the stated probability at least. Where others are nearer to it than that, nothing is
+ * guaranteed of which of them is selected: one that is worse by less than the indifference may be. Systems may have different
+ * variances and may be run under the same chance, because only their differences are looked at.
  *
  * @source Kim and Nelson 2001, ACM Trans. Model. Comput. Simul. 11:251-273, doi 10.1145/502109.502111, with c = 1 (from
  *     memory)
@@ -41,7 +42,7 @@ public final class KimNelson {
     /**
      * Sets up a selection.
      *
-     * @param probability least probability of selecting a best one, above 0.5 and below 1
+     * @param probability least probability of selecting the best where it leads by the indifference, above 0.5 and below 1
      * @param indifference smallest difference of means that matters, above 0
      * @param firstStage replications of every system before any is dropped, 2 or more; 10 or more is advised
      * @throws IllegalArgumentException naming the argument outside its range
@@ -88,7 +89,7 @@ public final class KimNelson {
      *
      * @param best number of the system with the greatest mean of those left
      * @param left systems that were never dropped, in order
-     * @param reached whether the stated probability holds; false if the budget ended before
+     * @param reached whether the selection came to its end; false if the budget ended before, and then nothing is guaranteed
      * @param replications replications that the judgement of each system rests on
      * @param atMost replications of each system left after which the procedure is sure to have ended
      */

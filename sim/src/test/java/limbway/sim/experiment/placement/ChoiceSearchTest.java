@@ -1,7 +1,9 @@
 package limbway.sim.experiment.placement;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Tag;
@@ -100,6 +102,29 @@ class ChoiceSearchTest {
         for (Choice choice : all.best()) {
             int[] chosen = choice.candidates().stream().mapToInt(c -> c).toArray();
             assertEquals(table.score(chosen), choice.score());
+        }
+    }
+
+    /** The same as to sort all, walk from the best and leave out the third of each kind; many choices, few kept. */
+    @Test
+    @Tag("derived")
+    void ofThoseAlikeTheBestTwoAreKeptAndTheListIsFilledUp() {
+        for (long seed = 1; seed <= 20; seed++) {
+            DemandTable table = shares(seed, 6, 12);
+            int[] kinds = {0, 0, 0, 0, 0, 1, 1, 1, 2, 2, 3, 4};
+            List<Choice> expected = new ArrayList<>();
+            Map<List<Integer>, Integer> met = new HashMap<>();
+            for (Choice choice : FullSearch.run(table, Together.ANY, 3, 1000).best()) {
+                List<Integer> kind =
+                        choice.candidates().stream().map(c -> kinds[c]).sorted().toList();
+                boolean odd = choice.candidates().get(0) != 1;
+                if (odd && expected.size() < 20 && met.merge(kind, 1, Integer::sum) <= 2) {
+                    expected.add(choice);
+                }
+            }
+            BestChoices best = new BestChoices(20, 2, kinds, rising -> rising[0] != 1);
+            assertEquals(expected, FullSearch.run(table, Together.ANY, 3, best).best(), "seed " + seed);
+            assertEquals(20, expected.size());
         }
     }
 

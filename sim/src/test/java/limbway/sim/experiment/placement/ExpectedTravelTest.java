@@ -30,7 +30,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class ExpectedTravelTest {
 
-    private static final PlacingTask HATCH = new PlacingTask(ResourceKind.FOOD, List.of("hatch"), 0, false);
+    private static final PlacingTask HATCH = PlacingTask.moving(ResourceKind.FOOD, List.of("hatch"));
 
     private static final Habitat BASE = Yard.furnished().build();
 

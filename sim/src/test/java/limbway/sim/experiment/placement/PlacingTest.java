@@ -2,6 +2,7 @@ package limbway.sim.experiment.placement;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,14 +19,17 @@ import limbway.model.enclosure.Bounds;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.HotWire;
 import limbway.model.enclosure.Material;
+import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.ResourceKind;
 import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
+import limbway.model.study.Climate;
 import limbway.model.study.Feeding;
 import limbway.model.study.Variant;
+import limbway.model.weather.MonthlyWeather;
 import limbway.sim.Yard;
 import limbway.sim.experiment.placement.CandidateSieve.Sifted;
 import limbway.sim.habitat.Habitat;
@@ -48,7 +52,7 @@ class PlacingTest {
         return new PlacingRules(reachM, hoist, 0, OptionalDouble.empty(), shaded, true, 0);
     }
 
-    private static final PlacingTask FOOD = new PlacingTask(ResourceKind.FOOD, List.of("hatch", "tray-mid"), 0, false);
+    private static final PlacingTask FOOD = PlacingTask.moving(ResourceKind.FOOD, List.of("hatch", "tray-mid"));
 
     @Test
     void candidatesStandAtTheSpacingAndSayWhereTheyAre() {
@@ -159,14 +163,41 @@ class PlacingTest {
                 new Candidate("below the deck", new Point(15.3, 16, 4), ""));
         Sifted sifted = sift(
                 rules(OptionalDouble.empty(), false, true),
-                new PlacingTask(ResourceKind.FOOD, List.of("hatch"), 0, false),
+                PlacingTask.moving(ResourceKind.FOOD, List.of("hatch")),
                 candidates);
         assertEquals(List.of(Set.of(PlacingRule.SHADED), Set.of()), sifted.broken());
     }
 
+    /** The hatch is below a deck, at noon: a place in the open sun is hotter by more than the model can be wrong. */
+    @Test
+    void placesHotterThanThoseOfNowAreLeftOutIfTheWeatherIsKnown() {
+        List<Resource> resources = layout.enclosure().resources().stream()
+                .map(resource -> resource.id().equals("hatch")
+                        ? new Resource("hatch", resource.kind(), new Point(15.3, 16, 4), "", resource.stalls())
+                        : resource)
+                .toList();
+        Variant shaded =
+                new Variant("shaded", "", layout.enclosure().withResources(resources), layout.keeping(), Set.of());
+        MonthlyWeather hot = new MonthlyWeather(Collections.nCopies(12, 34.0), Collections.nCopies(12, 24.0), 0.5, 3);
+        List<Candidate> candidates = List.of(
+                new Candidate("open", new Point(9, 12, 0), ""), new Candidate("as now", new Point(15.3, 16, 4), ""));
+        for (boolean noHotter : new boolean[] {true, false}) {
+            Sifted sifted = new CandidateSieve(
+                            new PlacingRules(
+                                    OptionalDouble.empty(), false, 0, OptionalDouble.empty(), false, noHotter, 0),
+                            PlacingTask.moving(ResourceKind.FOOD, List.of("hatch")),
+                            shaded,
+                            BASE.bodies(),
+                            Optional.of(new Climate(hot, 0)),
+                            LocalDate.of(2026, 3, 21))
+                    .sift(candidates);
+            assertEquals(List.of(noHotter ? Set.of(PlacingRule.HEAT) : Set.of(), Set.of()), sifted.broken());
+        }
+    }
+
     @Test
     void foodOfPlacesThatAreAddedIsTakenFromTheOthers() {
-        PlacingTask task = new PlacingTask(ResourceKind.FOOD, List.of(), 2, false);
+        PlacingTask task = PlacingTask.adding(ResourceKind.FOOD, 2, false, layout.enclosure());
         Variant placed = new Placing(
                         task,
                         List.of(
@@ -215,6 +246,68 @@ class PlacingTest {
 
     private Habitat habitat(Variant variant) {
         return new Habitat(variant, BASE.animals(), Optional.empty(), BASE.energy(), BASE.sharpness());
+    }
+
+    /** Of two places one may stay; that both stay is no placing. */
+    @Test
+    void aPlaceWhoseSpotOfNowIsChosenStays() {
+        List<Candidate> candidates =
+                new ArrayList<>(List.of(new Candidate("deck-3", new Point(26.5, 16.5, 5), "deck-3")));
+        layout.enclosure().resources().stream()
+                .filter(resource -> FOOD.moved().contains(resource.id()))
+                .map(Candidate::asItIs)
+                .forEach(candidates::add);
+        ExpectedTravel travel =
+                new ExpectedTravel(layout, this::habitat, candidates, List.of(new Demand(0, "nest-a", 1, 1)));
+        List<Placing> found = PlacingSearch.run(layout, FOOD, candidates, travel, List.of(), 0, 9).proposals().stream()
+                .map(PlacingSearch.Proposal::placing)
+                .toList();
+        assertEquals(
+                Set.of(List.of("{move: hatch, on: deck-3}"), List.of("{move: tray-mid, on: deck-3}")),
+                Set.of(found.get(0).lines(layout), found.get(1).lines(layout)));
+        assertEquals(2, found.size());
+        for (Placing placing : found) {
+            assertEquals(1, placing.alterations(layout).size());
+            assertEquals(
+                    Set.of(placing.alterations(layout).get(0).subject()),
+                    placing.applyTo(layout).added());
+        }
+    }
+
+    private Sifted siftDecks(Enclosure enclosure, Candidate... candidates) {
+        return new CandidateSieve(
+                        new PlacingRules(OptionalDouble.empty(), false, 0, OptionalDouble.empty(), false, false, 0),
+                        PlacingTask.adding(ResourceKind.SHADE, 1, true, enclosure),
+                        new Variant("decks", "", enclosure, layout.keeping(), Set.of()),
+                        BASE.bodies(),
+                        Optional.empty(),
+                        LocalDate.of(2026, 3, 21))
+                .sift(List.of(candidates));
+    }
+
+    /** A deck reaches 1 m east and 0.75 m north of its middle, so the middle can be clear where a corner is not. */
+    @Test
+    @Tag("derived")
+    void decksAreLookedAtToTheirCorners() {
+        Enclosure enclosure = layout.enclosure()
+                .withBounds(new Bounds(
+                        List.of(),
+                        List.of(new HotWire.Strand(
+                                "wire", Polyline.straight(new Point(16.2, 0, 3), new Point(16.2, 20, 3)), 0.3)),
+                        List.of()));
+        // the edge of the ground has nothing that stops an animal: 4 m high and 0.8 m from it is a way out, and out of
+        // the ground
+        Candidate near = new Candidate("near", new Point(15, 10, 3), "");
+        Candidate clear = new Candidate("clear", new Point(14.8, 10, 3), "");
+        Candidate edge = new Candidate("edge", new Point(0.8, 10, 4), "");
+        List<Set<PlacingRule>> broken = siftDecks(enclosure, near, clear, edge).broken();
+        assertEquals(Set.of(PlacingRule.HOT_WIRE), broken.get(0));
+        assertEquals(Set.of(), broken.get(1));
+        assertEquals(Set.of(PlacingRule.FREE_SPACE, PlacingRule.WAY_OUT), broken.get(2));
+        // under a deck that is there, with less room than a body takes
+        Candidate below = new Candidate(
+                "below", layout.enclosure().platforms().get(0).centre().plus(new Point(0, 0, -0.5)), "");
+        assertTrue(siftDecks(layout.enclosure(), below).broken().get(0).contains(PlacingRule.FREE_SPACE));
     }
 
     @Test
