@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 import limbway.model.parameter.Assumable;
+import limbway.model.study.Study;
 import limbway.reports.data.DataFolder;
 import limbway.reports.data.FileNotebook;
 import limbway.reports.data.Json;
@@ -24,6 +25,7 @@ import limbway.reports.data.WholeFile;
 import limbway.reports.measure.ElevatedTime;
 import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.measure.criterion.DesignCriterion;
+import limbway.reports.measure.criterion.Givens;
 import limbway.reports.measure.criterion.Wish;
 import limbway.reports.measure.sweep.Swept;
 import limbway.reports.words.Cautions;
@@ -110,6 +112,7 @@ final class SweepCommand implements Callable<Integer> {
         Criteria criteria = new Criteria();
         DesignCriterion rankedBy = ranked(criteria);
         Question question = Question.of(options);
+        requireValue(question.study());
         Sweep sweep = sweep();
         List<String> layouts = options.variant == null ? sweep.plan().layouts() : List.of(options.variant);
         RunSettings settings = start.settings(replications, days);
@@ -170,6 +173,17 @@ final class SweepCommand implements Callable<Integer> {
                     Refusal.guess(rank, known, "take a measure of which more or less is better"));
         }
         return criteria.find(rank).orElseThrow();
+    }
+
+    private void requireValue(Study study) throws Refusal {
+        Optional<String> missing = Givens.missing(rank, study, study.layouts());
+        if (missing.isPresent()) {
+            throw Refusal.of(
+                    "points cannot be ranked by a measure without a value",
+                    "--rank " + rank + ", and " + missing.get(),
+                    "measures that have a value",
+                    "rank by another one, or say in the scenario what is missing");
+        }
     }
 
     private Sweep sweep() throws Refusal {
