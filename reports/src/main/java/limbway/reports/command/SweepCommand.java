@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -118,6 +119,7 @@ final class SweepCommand implements Callable<Integer> {
         RunSettings settings = start.settings(replications, days);
         List<SweepPoint> points = points(sweep.plan(), settings.seed());
         check(sweep, points, layouts);
+        List<String> idle = sweep.withoutEffect(layouts);
         SweepInfo info = new SweepInfo(
                 question.fileName(),
                 question.study().title(),
@@ -128,7 +130,7 @@ final class SweepCommand implements Callable<Integer> {
                 ElevatedTime.STANDARD_THRESHOLD_M,
                 Version.current(),
                 System.getProperty("java.version"),
-                question.read().notes());
+                Stream.concat(question.read().notes().stream(), idle.stream()).toList());
         Path folder = out == null ? null : OutFolder.prepare(out);
         List<String> names = criteria.all().stream().map(DesignCriterion::name).toList();
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr());
@@ -147,6 +149,7 @@ final class SweepCommand implements Callable<Integer> {
             if (swept.isEmpty()) {
                 throw interrupted(run.done(), points.size() * layouts.size(), folder);
             }
+            idle.forEach(sentence -> spec.commandLine().getOut().println("Note: " + sentence + "."));
             answer(info, swept.get(), rankedBy, folder);
             return ExitCode.DONE;
         } catch (IOException e) {

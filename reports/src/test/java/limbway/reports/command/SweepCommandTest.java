@@ -271,6 +271,33 @@ class SweepCommandTest {
         assertTrue(answer.out().contains("One repetition cannot tell them apart"), answer.out());
     }
 
+    /** The variant ties the rope that is added itself; and what it writes anew, the sweep varies in vain. */
+    @Test
+    void aValueThatALayoutWritesAnewIsToldToDoNothingThere() throws IOException {
+        Path scenario = Files.writeString(
+                folder.resolve("idle.yaml"),
+                TinyScenario.TEXT.replace("changes: [{add:", "changes: [{move: tray, on: east at 3}, {add:") + """
+                        sweep:
+                          variants: [as drawn, joined]
+                          vary:
+                            - {of: tray, key: on, in: resources, values: [east at 4, east at 0.5]}
+                        """);
+        Path json = folder.resolve("idle.json");
+        Answer answer = sweep(scenario, "--replications", 1, "--json", json);
+        assertEquals(0, answer.code(), answer.err());
+        String told = "tray.on does nothing in the layout joined: its changes write the same anew, or what is varied is "
+                + "not there";
+        assertTrue(answer.out().contains("Note: " + told + ".\n"), answer.out());
+        assertEquals(
+                told,
+                new ObjectMapper()
+                        .readTree(Files.readString(json))
+                        .get("notes")
+                        .get(0)
+                        .asText());
+        assertTrue(!sweep(scenario(FULL), "--replications", 1).out().contains("does nothing"));
+    }
+
     @Test
     void badInputIsToldBeforeAnythingIsLived() throws IOException {
         Answer none = sweep(TinyScenario.write(folder));
