@@ -200,9 +200,9 @@ public final class Sweep {
                 if (read(alone, layouts) instanceof Reading.Read read) {
                     Study study = read.study();
                     for (String layout : layouts) {
-                        study.find(layout).ifPresent(variant -> seen.computeIfAbsent(
-                                        layout, name -> new LinkedHashSet<>())
-                                .add(List.of(variant, study.animals(), study.climate(), study.assumed())));
+                        study.find(layout)
+                                .ifPresent(variant -> seen.computeIfAbsent(layout, name -> new LinkedHashSet<>())
+                                        .add(List.of(variant, study.animals(), study.climate(), study.assumed())));
                     }
                 }
             }

@@ -189,8 +189,7 @@ class CompareCommandTest {
                           allowed  measures that have a value in every layout
                           mend     leave it out, or say in the scenario what is missing
                         """, answer.err());
-        assertTrue(
-                compare("--until", "hours_in_heat").err().contains("the scenario has no weather"), answer.err());
+        assertTrue(compare("--until", "hours_in_heat").err().contains("the scenario has no weather"), answer.err());
     }
 
     @Test

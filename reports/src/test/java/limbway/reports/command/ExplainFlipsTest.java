@@ -124,13 +124,6 @@ class ExplainFlipsTest {
     }
 
     @Test
-    void inTheCageLinesPastedTurnTheTrip() throws IOException {
-        Path cage = EXAMPLES.resolve("moat-and-cage.yaml");
-        assertTrue(
-                assertPasted(cage, "mesh cage", "juvenile", "nest-1", "hatch").size() >= 1);
-    }
-
-    @Test
     void aTinyGapIsTurnedByAllKindsAndWhatHelpsNotIsTold() throws IOException {
         Path tiny = TinyScenario.write(folder);
         JsonNode flips = assertPasted(tiny, "", "juvenile", "cup", "tray");

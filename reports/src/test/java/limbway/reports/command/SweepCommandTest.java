@@ -285,8 +285,9 @@ class SweepCommandTest {
         Path json = folder.resolve("idle.json");
         Answer answer = sweep(scenario, "--replications", 1, "--json", json);
         assertEquals(0, answer.code(), answer.err());
-        String told = "tray.on does nothing in the layout joined: its changes write the same anew, or what is varied is "
-                + "not there";
+        String told =
+                "tray.on does nothing in the layout joined: its changes write the same anew, or what is varied is "
+                        + "not there";
         assertTrue(answer.out().contains("Note: " + told + ".\n"), answer.out());
         assertEquals(
                 told,

@@ -92,8 +92,7 @@ class FlipsTest {
         int end = graph.resourceNumber(question.to());
         Routes routes = Routes.towards(
                 graph, MoveCosts.of(graph, question.body(), question.energy()), question.sharpness(), end);
-        return (Search.Reached)
-                PairWays.find(routes, question.sharpness(), graph.resourceNumber(question.from()), end);
+        return (Search.Reached) PairWays.find(routes, question.sharpness(), graph.resourceNumber(question.from()), end);
     }
 
     private static boolean turns(TripQuestion question, List<Alteration> alterations) {

@@ -206,7 +206,13 @@ class LivedWorldsTest {
             throw new IllegalArgumentException("a fault");
         });
         WorldModel model = new LivedWorlds(
-                study(Optional.empty()), List.of(yard.layout()), base, true, settings, List.of(faulty), Notebook.none());
+                study(Optional.empty()),
+                List.of(yard.layout()),
+                base,
+                true,
+                settings,
+                List.of(faulty),
+                Notebook.none());
         Exception fault = assertThrows(RuntimeException.class, () -> model.live(Map.of(), 1, 1, () -> false));
         assertTrue(fault.toString().contains("a fault"), fault.toString());
     }

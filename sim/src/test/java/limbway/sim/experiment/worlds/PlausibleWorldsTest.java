@@ -134,8 +134,8 @@ class PlausibleWorldsTest {
         int turns = 0;
         for (int seed = 1; seed <= 30; seed++) {
             int chance = seed;
-            WorldModel model = (values, first, count, stop) -> model(v -> 0.005 * (2 - costly(v)), 2)
-                    .live(values, first + 1000 * chance, count, stop);
+            WorldModel model = (values, first, count, stop) ->
+                    model(v -> 0.005 * (2 - costly(v)), 2).live(values, first + 1000 * chance, count, stop);
             WorldsFound found = PlausibleWorlds.run(
                             INPUTS, LAYOUTS, CRITERIA, model, new WorldSettings(50, 2, 3, 40, 0, seed, 1), quiet())
                     .orElseThrow();
