@@ -163,7 +163,7 @@ public final class CompareText {
                 ? Optional.empty()
                 : Optional.of(report.compared().layouts().get(top) + " is not best in everything: "
                         + String.join("; ", worse) + ". (Holm-adjusted for the " + looked.size()
-                        + " measures looked through.)");
+                        + (looked.size() == 1 ? " measure" : " measures") + " looked through.)");
     }
 
     /** Why it ended, and what it would take. */
