@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import limbway.model.parameter.Assumable;
+import limbway.model.study.Study;
 import limbway.scenarios.format.ListNode;
 import limbway.scenarios.format.MappingNode;
 import limbway.scenarios.format.Node;
@@ -181,6 +182,38 @@ public final class Sweep {
         Problems problems = new Problems();
         found.values().forEach(problems::add);
         return problems.inOrder(name);
+    }
+
+    /**
+     * Which factors do nothing in which layouts: all their values give the same, because a change of the layout writes the same
+     * key anew, or because what is varied is not there.
+     *
+     * @param layouts names of the layouts that are wanted
+     * @return a sentence for each, by factor, then by layout; the scenario must be sound at every value
+     */
+    public List<String> withoutEffect(List<String> layouts) {
+        List<String> idle = new ArrayList<>();
+        for (SweepFactor factor : plan.factors()) {
+            Map<String, Set<List<Object>>> seen = new LinkedHashMap<>();
+            for (Node value : factor.ends()) {
+                SweepPoint alone = new SweepPoint(List.of(factor), List.of(value), List.of(0.0));
+                if (read(alone, layouts) instanceof Reading.Read read) {
+                    Study study = read.study();
+                    for (String layout : layouts) {
+                        study.find(layout)
+                                .ifPresent(variant -> seen.computeIfAbsent(layout, name -> new LinkedHashSet<>())
+                                        .add(List.of(variant, study.animals(), study.climate(), study.assumed())));
+                    }
+                }
+            }
+            seen.forEach((layout, different) -> {
+                if (different.size() == 1) {
+                    idle.add(factor.name() + " does nothing in the layout " + layout
+                            + ": its changes write the same anew, or what is varied is not there");
+                }
+            });
+        }
+        return idle;
     }
 
     private static void note(Reading reading, SweepPoint point, Map<String, Problem> found) {

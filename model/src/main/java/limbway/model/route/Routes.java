@@ -1,8 +1,7 @@
 package limbway.model.route;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import limbway.model.body.Body;
 import limbway.model.graph.MoveCosts;
@@ -18,8 +17,8 @@ public final class Routes {
     private final RouteGraph graph;
     private final MoveCosts costs;
     private final ChoiceSharpness sharpness;
-    private final List<ReverseTree> offGround = new ArrayList<>();
-    private final List<ReverseTree> overGround = new ArrayList<>();
+    private final ReverseTree[] offGround;
+    private final ReverseTree[] overGround;
 
     /**
      * Builds both trees to every resource.
@@ -29,15 +28,33 @@ public final class Routes {
      * @param sharpness how strictly the cheaper way is taken
      */
     public Routes(RouteGraph graph, MoveCosts costs, ChoiceSharpness sharpness) {
+        this(graph, costs, sharpness, IntStream.range(0, graph.resources().size()));
+    }
+
+    private Routes(RouteGraph graph, MoveCosts costs, ChoiceSharpness sharpness, IntStream resources) {
         this.graph = graph;
         this.costs = costs;
         this.sharpness = sharpness;
+        this.offGround = new ReverseTree[graph.resources().size()];
+        this.overGround = new ReverseTree[graph.resources().size()];
         IncomingMoves moves = new IncomingMoves(graph, costs);
-        for (int r = 0; r < graph.resources().size(); r++) {
-            ReverseTree off = ReverseTree.offGround(moves, graph.useHolds(r));
-            offGround.add(off);
-            overGround.add(ReverseTree.overGround(moves, off));
-        }
+        resources.forEach(r -> {
+            offGround[r] = ReverseTree.offGround(moves, graph.useHolds(r));
+            overGround[r] = ReverseTree.overGround(moves, offGround[r]);
+        });
+    }
+
+    /**
+     * Builds both trees to one resource only; nothing must be asked about others.
+     *
+     * @param graph the graph
+     * @param costs the body's costs on that graph
+     * @param sharpness how strictly the cheaper way is taken
+     * @param resource number of the resource
+     * @return ways to it
+     */
+    public static Routes towards(RouteGraph graph, MoveCosts costs, ChoiceSharpness sharpness, int resource) {
+        return new Routes(graph, costs, sharpness, IntStream.of(resource));
     }
 
     /**
@@ -84,7 +101,7 @@ public final class Routes {
      * @return energy [mJ], or {@link ReverseTree#UNREACHABLE}
      */
     public int offGroundMilliJ(int hold, int resource) {
-        return offGround.get(resource).milliJ(hold);
+        return offGround[resource].milliJ(hold);
     }
 
     /**
@@ -95,7 +112,7 @@ public final class Routes {
      * @return energy [mJ], or {@link ReverseTree#UNREACHABLE}
      */
     public int overGroundMilliJ(int hold, int resource) {
-        return overGround.get(resource).milliJ(hold);
+        return overGround[resource].milliJ(hold);
     }
 
     /**
@@ -106,8 +123,7 @@ public final class Routes {
      * @return energy [mJ], or {@link ReverseTree#UNREACHABLE}
      */
     public int cheapestMilliJ(int hold, int resource) {
-        return Math.min(
-                offGround.get(resource).milliJ(hold), overGround.get(resource).milliJ(hold));
+        return Math.min(offGround[resource].milliJ(hold), overGround[resource].milliJ(hold));
     }
 
     /**
@@ -141,7 +157,7 @@ public final class Routes {
     }
 
     private Optional<Way> wayOffGround(int hold, int resource) {
-        ReverseTree tree = offGround.get(resource);
+        ReverseTree tree = offGround[resource];
         if (tree.milliJ(hold) == ReverseTree.UNREACHABLE) {
             return Optional.empty();
         }
@@ -151,8 +167,8 @@ public final class Routes {
     }
 
     private Optional<Way> wayOverGround(int hold, int resource) {
-        ReverseTree over = overGround.get(resource);
-        ReverseTree off = offGround.get(resource);
+        ReverseTree over = overGround[resource];
+        ReverseTree off = offGround[resource];
         if (over.milliJ(hold) == ReverseTree.UNREACHABLE) {
             return Optional.empty();
         }

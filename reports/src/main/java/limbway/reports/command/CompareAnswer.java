@@ -29,6 +29,11 @@ final class CompareAnswer {
         root.put("replications", compared.replications());
         root.put("stopped_because", compared.stopped().words());
         root.put("widest", compared.widest().map(d -> widest(compared, d)).orElse(null));
+        root.put(
+                "not_known",
+                compared.missing().stream()
+                        .map(missing -> pair(compared, missing.a(), missing.b(), missing.criterion()))
+                        .toList());
         Map<String, Object> alone = new LinkedHashMap<>();
         report.alone().ifPresent(bare -> {
             alone.put("variants", variants(bare));
@@ -61,10 +66,14 @@ final class CompareAnswer {
     }
 
     private static Map<String, Object> pair(Compared compared, Difference d) {
+        return pair(compared, d.a(), d.b(), d.criterion());
+    }
+
+    private static Map<String, Object> pair(Compared compared, int a, int b, int criterion) {
         Map<String, Object> object = new LinkedHashMap<>();
-        object.put("a", compared.layouts().get(d.a()));
-        object.put("b", compared.layouts().get(d.b()));
-        object.put("measure", compared.criteria().get(d.criterion()).name());
+        object.put("a", compared.layouts().get(a));
+        object.put("b", compared.layouts().get(b));
+        object.put("measure", compared.criteria().get(criterion).name());
         return object;
     }
 

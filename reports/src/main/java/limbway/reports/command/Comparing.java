@@ -11,6 +11,7 @@ import limbway.reports.data.CompareInfo;
 import limbway.reports.measure.Aspect;
 import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.measure.criterion.DesignCriterion;
+import limbway.reports.measure.criterion.Givens;
 import limbway.reports.page.CompareReport;
 import limbway.reports.page.WorldsSection;
 import limbway.sim.animal.DaySettings;
@@ -65,12 +66,23 @@ final class Comparing {
                 throw Refusal.unknown("measure", name, names);
             }
         }
+        List<Variant> layouts = ComparedLayouts.of(question.study(), options.variants);
+        for (String name : options.until) {
+            Optional<String> missing = Givens.missing(name, question.study(), layouts);
+            if (missing.isPresent()) {
+                throw Refusal.of(
+                        "the difference in a measure without a value is never known",
+                        "--until " + name + ", and " + missing.get(),
+                        "measures that have a value in every layout",
+                        "leave it out, or say in the scenario what is missing");
+            }
+        }
         return new Comparing(
                 question,
                 options,
                 worlds.areWanted() ? Optional.of(worlds.settings(options.settings())) : Optional.empty(),
                 options.rule(),
-                ComparedLayouts.of(question.study(), options.variants),
+                layouts,
                 criteria);
     }
 
@@ -170,11 +182,18 @@ final class Comparing {
         LinkedHashSet<String> required = new LinkedHashSet<>(options.until);
         required.retainAll(measured.stream().map(Criterion::name).toList());
         return new Comparison(
-                new Trials(measured, options.settings(), notebook),
+                new Trials(measured, options.settings(), notebook.under(heading(measured))),
                 rule,
                 required,
                 options.replications,
                 options.settings().seed());
+    }
+
+    /** The question of the notebook has all measures; where fewer are looked at, what is noted is noted apart. */
+    private String heading(List<Criterion> measured) {
+        List<String> names = measured.stream().map(Criterion::name).toList();
+        List<String> all = criteria.stream().map(Criterion::name).toList();
+        return names.equals(all) ? "" : "only " + String.join(", ", names) + ": ";
     }
 
     /** Travel off the ground, by distance first. */

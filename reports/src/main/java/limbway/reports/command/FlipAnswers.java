@@ -54,7 +54,10 @@ final class FlipAnswers {
                 answer.flips().stream().map(flip -> entry(flip, enclosure)).toList());
         List<Map<String, Object>> none = new ArrayList<>();
         for (NoFlip one : answer.none()) {
-            none.add(Map.of("kind", one.kind().name().toLowerCase(Locale.ROOT), "why", FlipText.of(one, reason)));
+            Map<String, Object> entry = new LinkedHashMap<>();
+            entry.put("kind", one.kind().name().toLowerCase(Locale.ROOT));
+            entry.put("why", FlipText.of(one, reason));
+            none.add(entry);
         }
         root.put("no_flips", none);
         root.put("turns", answer.turns().stream().map(FlipAnswers::entry).toList());

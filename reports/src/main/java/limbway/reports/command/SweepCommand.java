@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 import limbway.model.parameter.Assumable;
+import limbway.model.study.Study;
 import limbway.reports.data.DataFolder;
 import limbway.reports.data.FileNotebook;
 import limbway.reports.data.Json;
@@ -24,6 +26,7 @@ import limbway.reports.data.WholeFile;
 import limbway.reports.measure.ElevatedTime;
 import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.measure.criterion.DesignCriterion;
+import limbway.reports.measure.criterion.Givens;
 import limbway.reports.measure.criterion.Wish;
 import limbway.reports.measure.sweep.Swept;
 import limbway.reports.words.Cautions;
@@ -110,11 +113,13 @@ final class SweepCommand implements Callable<Integer> {
         Criteria criteria = new Criteria();
         DesignCriterion rankedBy = ranked(criteria);
         Question question = Question.of(options);
+        requireValue(question.study());
         Sweep sweep = sweep();
         List<String> layouts = options.variant == null ? sweep.plan().layouts() : List.of(options.variant);
         RunSettings settings = start.settings(replications, days);
         List<SweepPoint> points = points(sweep.plan(), settings.seed());
         check(sweep, points, layouts);
+        List<String> idle = sweep.withoutEffect(layouts);
         SweepInfo info = new SweepInfo(
                 question.fileName(),
                 question.study().title(),
@@ -125,7 +130,7 @@ final class SweepCommand implements Callable<Integer> {
                 ElevatedTime.STANDARD_THRESHOLD_M,
                 Version.current(),
                 System.getProperty("java.version"),
-                question.read().notes());
+                Stream.concat(question.read().notes().stream(), idle.stream()).toList());
         Path folder = out == null ? null : OutFolder.prepare(out);
         List<String> names = criteria.all().stream().map(DesignCriterion::name).toList();
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr());
@@ -144,6 +149,7 @@ final class SweepCommand implements Callable<Integer> {
             if (swept.isEmpty()) {
                 throw interrupted(run.done(), points.size() * layouts.size(), folder);
             }
+            idle.forEach(sentence -> spec.commandLine().getOut().println("Note: " + sentence + "."));
             answer(info, swept.get(), rankedBy, folder);
             return ExitCode.DONE;
         } catch (IOException e) {
@@ -170,6 +176,17 @@ final class SweepCommand implements Callable<Integer> {
                     Refusal.guess(rank, known, "take a measure of which more or less is better"));
         }
         return criteria.find(rank).orElseThrow();
+    }
+
+    private void requireValue(Study study) throws Refusal {
+        Optional<String> missing = Givens.missing(rank, study, study.layouts());
+        if (missing.isPresent()) {
+            throw Refusal.of(
+                    "points cannot be ranked by a measure without a value",
+                    "--rank " + rank + ", and " + missing.get(),
+                    "measures that have a value",
+                    "rank by another one, or say in the scenario what is missing");
+        }
     }
 
     private Sweep sweep() throws Refusal {

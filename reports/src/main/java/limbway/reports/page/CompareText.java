@@ -13,6 +13,7 @@ import limbway.reports.words.Likelihood;
 import limbway.sim.experiment.comparison.Compared;
 import limbway.sim.experiment.comparison.Difference;
 import limbway.sim.experiment.comparison.Stopped;
+import limbway.sim.experiment.statistics.Holm;
 import limbway.sim.experiment.statistics.Interval;
 
 /** What a comparison found, in words for the terminal and the page. */
@@ -124,26 +125,45 @@ public final class CompareText {
                         == Math.signum(without.paired().mean());
     }
 
-    /** What the layout with most travel off the ground does worse than another. */
+    /**
+     * What the layout with most travel off the ground does worse than another. All other measures are looked through, so p
+     * values are corrected for their number, too: chance alone says this of a layout in one of twenty cases at most.
+     */
     private static Optional<String> besides(CompareReport report) {
         int top = report.ranked().get(0);
-        List<String> worse = new ArrayList<>();
+        List<Integer> looked = new ArrayList<>();
+        List<Double> p = new ArrayList<>();
         for (int c = 1; c < report.criteria().size(); c++) {
             Optional<Integer> best = report.best(c);
-            if (best.isPresent() && best.get() != top) {
-                Optional<Difference> d = CompareReport.between(report.compared(), top, best.get(), c);
-                if (d.isPresent() && d.get().isDeclared()) {
-                    worse.add(report.criteria().get(c).words() + ": "
-                            + value(report.criteria().get(c), report.compared().mean(top, c)) + " against "
-                            + value(report.criteria().get(c), report.compared().mean(best.get(), c)) + " in "
-                            + report.compared().layouts().get(best.get()));
-                }
+            if (best.isPresent()) {
+                looked.add(c);
+                // where it is the best itself nothing speaks for its being worse
+                p.add(
+                        best.get() == top
+                                ? 1
+                                : CompareReport.between(report.compared(), top, best.get(), c)
+                                        .map(Difference::pHolm)
+                                        .orElse(1.0));
+            }
+        }
+        double[] adjusted =
+                Holm.adjusted(p.stream().mapToDouble(Double::doubleValue).toArray());
+        List<String> worse = new ArrayList<>();
+        for (int i = 0; i < adjusted.length; i++) {
+            if (adjusted[i] < Difference.LEVEL) {
+                int c = looked.get(i);
+                int best = report.best(c).orElseThrow();
+                worse.add(report.criteria().get(c).words() + ": "
+                        + value(report.criteria().get(c), report.compared().mean(top, c)) + " against "
+                        + value(report.criteria().get(c), report.compared().mean(best, c)) + " in "
+                        + report.compared().layouts().get(best));
             }
         }
         return worse.isEmpty()
                 ? Optional.empty()
                 : Optional.of(report.compared().layouts().get(top) + " is not best in everything: "
-                        + String.join("; ", worse) + ".");
+                        + String.join("; ", worse) + ". (Holm-adjusted for the " + looked.size()
+                        + (looked.size() == 1 ? " measure" : " measures") + " looked through.)");
     }
 
     /** Why it ended, and what it would take. */
@@ -158,8 +178,9 @@ public final class CompareText {
         String why = compared.stopped() == Stopped.BUDGET
                 ? made + "; that is all that was allowed"
                 : made + "; it was interrupted";
+        String unknown = unknown(report);
         if (widest.isEmpty() || widest.get().isPrecise()) {
-            return why + ".";
+            return why + "." + unknown;
         }
         Difference d = widest.get();
         DesignCriterion criterion = report.criteria().get(d.criterion());
@@ -168,7 +189,22 @@ public final class CompareText {
                 + compared.layouts().get(d.b()) + " in the " + criterion.words() + ": plus or minus "
                 + amount(criterion, d.paired().halfWidth()) + ", and "
                 + amount(criterion, d.targetHalfWidth()) + " were asked for. That would take about "
-                + Figures.decimals((double) d.replicationsNeeded(), 0) + " repetitions (--replications).";
+                + Figures.decimals((double) d.replicationsNeeded(), 0) + " repetitions (--replications)." + unknown;
+    }
+
+    /** Differences that had to be known and of which nothing is, with a space before them. */
+    private static String unknown(CompareReport report) {
+        Compared compared = report.compared();
+        List<String> parts = new ArrayList<>();
+        for (Compared.Missing missing : compared.missing()) {
+            parts.add(compared.layouts().get(missing.a()) + " and "
+                    + compared.layouts().get(missing.b()) + " in the "
+                    + report.criteria().get(missing.criterion()).words());
+        }
+        return parts.isEmpty()
+                ? ""
+                : " Not known is the difference of " + String.join(", of ", parts)
+                        + ": fewer than two repetitions give both a value.";
     }
 
     /** How well differences were to be known: shares, amounts or both, whichever were asked for. */

@@ -117,7 +117,7 @@ class ComparePageTest {
                 sentences.get(4).contains("All that are told apart above are told apart there too"), sentences.get(4));
         assertEquals(
                 "high is not best in everything: waiting for food by animal and day: 10 (9.25 to 10.8) min/day against 6 "
-                        + "(5.25 to 6.75) min/day in low.",
+                        + "(5.25 to 6.75) min/day in low. (Holm-adjusted for the 1 measure looked through.)",
                 sentences.get(5));
         assertEquals(
                 "This rests on 10 repetitions of each layout, after which every difference that was to be known to plus or "

@@ -112,7 +112,7 @@ final class PriceSearch {
     private Optional<TripCost> costs(Parameter parameter, double value) {
         try {
             EnergySettings prices = question.energy().with(Map.of(parameter.name(), value));
-            return Optional.of(TripCost.of(graph, question.costs(graph, prices), from, to));
+            return Optional.of(TripCost.of(graph, question.costs(graph, prices), question.sharpness(), from, to));
         } catch (IllegalArgumentException | ArithmeticException e) {
             return Optional.empty();
         }

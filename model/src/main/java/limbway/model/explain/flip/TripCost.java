@@ -1,10 +1,15 @@
 package limbway.model.explain.flip;
 
+import java.util.Optional;
+
+import limbway.model.explain.PairWays;
 import limbway.model.graph.MoveCosts;
 import limbway.model.graph.RouteGraph;
 import limbway.model.route.ChoiceSharpness;
-import limbway.model.route.IncomingMoves;
 import limbway.model.route.ReverseTree;
+import limbway.model.route.Routes;
+import limbway.model.route.Search;
+import limbway.model.route.Way;
 
 /**
  * What both ways of one trip cost.
@@ -15,25 +20,25 @@ import limbway.model.route.ReverseTree;
 public record TripCost(int offGroundMilliJ, int overGroundMilliJ) {
 
     /**
-     * Costs a trip, wherever the animal is within the first place.
+     * Costs a trip, wherever the animal is within the first place. As when it is travelled, a way over the ground that comes
+     * back to where it was counts for nothing beside one off the ground.
      *
      * @param graph the graph
      * @param costs what its moves cost the body
+     * @param sharpness how strictly the cheaper way is taken
      * @param from number of the resource to start at
      * @param to number of the resource to arrive at
      * @return both costs, each from the hold where it is least
      */
-    public static TripCost of(RouteGraph graph, MoveCosts costs, int from, int to) {
-        IncomingMoves moves = new IncomingMoves(graph, costs);
-        ReverseTree off = ReverseTree.offGround(moves, graph.useHolds(to));
-        ReverseTree over = ReverseTree.overGround(moves, off);
-        int leastOff = ReverseTree.UNREACHABLE;
-        int leastOver = ReverseTree.UNREACHABLE;
-        for (int hold : graph.useHolds(from)) {
-            leastOff = Math.min(leastOff, off.milliJ(hold));
-            leastOver = Math.min(leastOver, over.milliJ(hold));
-        }
-        return new TripCost(leastOff, leastOver);
+    public static TripCost of(RouteGraph graph, MoveCosts costs, ChoiceSharpness sharpness, int from, int to) {
+        Routes routes = Routes.towards(graph, costs, sharpness, to);
+        return PairWays.find(routes, sharpness, from, to) instanceof Search.Reached ways
+                ? new TripCost(milliJ(ways.offGround()), milliJ(ways.overGround()))
+                : new TripCost(ReverseTree.UNREACHABLE, ReverseTree.UNREACHABLE);
+    }
+
+    private static int milliJ(Optional<Way> way) {
+        return way.map(one -> Math.toIntExact(one.milliJ())).orElse(ReverseTree.UNREACHABLE);
     }
 
     /**

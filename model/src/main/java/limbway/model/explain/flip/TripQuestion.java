@@ -52,6 +52,7 @@ public record TripQuestion(
      */
     public TripCost in(Enclosure other) {
         RouteGraph graph = RouteGraph.compile(other, settings);
-        return TripCost.of(graph, costs(graph, energy), graph.resourceNumber(from), graph.resourceNumber(to));
+        return TripCost.of(
+                graph, costs(graph, energy), sharpness, graph.resourceNumber(from), graph.resourceNumber(to));
     }
 }

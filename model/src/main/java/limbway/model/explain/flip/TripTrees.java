@@ -20,7 +20,7 @@ final class TripTrees {
         this.costs = question.costs(graph, question.energy());
         int from = graph.resourceNumber(question.from());
         int to = graph.resourceNumber(question.to());
-        this.now = TripCost.of(graph, costs, from, to);
+        this.now = TripCost.of(graph, costs, question.sharpness(), from, to);
         IncomingMoves moves = new IncomingMoves(graph, costs);
         this.off = ReverseTree.offGround(moves, graph.useHolds(to));
         this.over = ReverseTree.overGround(moves, off);

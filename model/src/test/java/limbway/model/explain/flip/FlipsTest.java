@@ -82,20 +82,17 @@ class FlipsTest {
         return new Answer(question, reason, Flips.find(question, graph, reason, limits));
     }
 
-    /** What the trip costs with some alterations, by the two trees of every resource. */
+    /** What the trip costs with some alterations. */
     private static Search.Reached altered(TripQuestion question, List<Alteration> alterations) {
         Enclosure changed = question.enclosure();
         for (Alteration alteration : alterations) {
             changed = alteration.applyTo(changed);
         }
         RouteGraph graph = RouteGraph.compile(changed, question.settings());
-        Routes routes =
-                new Routes(graph, MoveCosts.of(graph, question.body(), question.energy()), question.sharpness());
-        return (Search.Reached) PairWays.find(
-                routes,
-                question.sharpness(),
-                graph.resourceNumber(question.from()),
-                graph.resourceNumber(question.to()));
+        int end = graph.resourceNumber(question.to());
+        Routes routes = Routes.towards(
+                graph, MoveCosts.of(graph, question.body(), question.energy()), question.sharpness(), end);
+        return (Search.Reached) PairWays.find(routes, question.sharpness(), graph.resourceNumber(question.from()), end);
     }
 
     private static boolean turns(TripQuestion question, List<Alteration> alterations) {
@@ -363,6 +360,7 @@ class FlipsTest {
         return TripCost.of(
                 graph,
                 question.costs(graph, prices),
+                question.sharpness(),
                 graph.resourceNumber(question.from()),
                 graph.resourceNumber(question.to()));
     }
@@ -395,25 +393,55 @@ class FlipsTest {
             Answer answer = ask(RandomEnclosure.of(seed), "tray", "pool");
             for (LinkAdded link : answer.changes(LinkAdded.class)) {
                 looked++;
-                for (Spot from : spots(answer.question.enclosure(), link.from())) {
-                    for (Spot to : spots(answer.question.enclosure(), link.to())) {
-                        LinkAdded other = new LinkAdded(link.id(), from, to, 0);
-                        double lengthM = from.in(answer.question.enclosure())
-                                .orElseThrow()
-                                .distanceM(to.in(answer.question.enclosure()).orElseThrow());
-                        if (lengthM > 0.05 && lengthM <= LESS * link.amountM()) {
-                            assertFalse(
-                                    turns(
-                                            answer.question,
-                                            other.in(answer.question.enclosure())
-                                                    .orElseThrow()),
-                                    "seed " + seed + ": " + link + ", but also " + other);
-                        }
-                    }
-                }
+                assertNoShorter(answer, link, "seed " + seed);
             }
         }
         assertTrue(looked > 0, "no rope was named");
+    }
+
+    /** Two bars that lean towards each other: higher up a rope is shorter, but the way up to it is dearer than the ground. */
+    @Test
+    void betweenLeaningBarsShorterRopesHigherUpDoNotTurnTheTrip() {
+        Enclosure enclosure = Scene.yard(30, 10)
+                .add(leaning("west", 2, 5))
+                .add(leaning("east", 14, 11))
+                .resource("nest", ResourceKind.NEST, new Point(3, 5, 2), "west")
+                .resource("tray", ResourceKind.FOOD, new Point(13, 5, 2), "east")
+                .build();
+        Answer answer = ask(enclosure, "nest", "tray");
+        List<LinkAdded> links = answer.changes(LinkAdded.class);
+        assertEquals(1, links.size(), answer.found.toString());
+        assertTrue(assertNoShorter(answer, links.get(0), "leaning bars") > 0, links.toString());
+    }
+
+    private static Support leaning(String id, double footM, double topM) {
+        return new Support(
+                id,
+                SupportKind.BEAM,
+                Polyline.straight(new Point(footM, 5, 0), new Point(topM, 5, 6)),
+                0.08,
+                Material.GALVANISED_STEEL);
+    }
+
+    /** How many shorter ropes were hung in vain; of some pairs of places there is none. */
+    private static int assertNoShorter(Answer answer, LinkAdded link, String where) {
+        Enclosure enclosure = answer.question.enclosure();
+        int tried = 0;
+        for (Spot from : spots(enclosure, link.from())) {
+            for (Spot to : spots(enclosure, link.to())) {
+                LinkAdded other = new LinkAdded(link.id(), from, to, 0);
+                double lengthM = from.in(enclosure)
+                        .orElseThrow()
+                        .distanceM(to.in(enclosure).orElseThrow());
+                if (lengthM > 0.05 && lengthM <= LESS * link.amountM()) {
+                    tried++;
+                    assertFalse(
+                            turns(answer.question, other.in(enclosure).orElseThrow()),
+                            where + ": " + link + ", but also " + other);
+                }
+            }
+        }
+        return tried;
     }
 
     /** Places round one, a third of a metre apart. */

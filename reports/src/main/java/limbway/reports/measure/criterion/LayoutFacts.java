@@ -29,27 +29,58 @@ final class LayoutFacts {
     /** Minutes between the moments at which shade is looked at. */
     private static final int SHADE_STEP_MIN = 15;
 
-    private final Map<Body, ReachedRoom> rooms = new LinkedHashMap<>();
-    private final Map<Body, double[]> zones = new LinkedHashMap<>();
+    /** So many bodies are kept, those asked for last: where masses are drawn anew, each world has its own. */
+    static final int MOST_BODIES = 48;
+
+    private final Map<Body, ReachedRoom> rooms = new LastAsked<>();
+    private final Map<Body, double[]> zones = new LastAsked<>();
     private final Map<LocalDate, Integer> breachMinutes = new LinkedHashMap<>();
     private Optional<Warmth> warmth = Optional.empty();
     private Optional<LocalDate> warmthFrom = Optional.empty();
     /** The same layout may be lived in under other skies. */
     private WeakReference<Habitat> warmthOf = new WeakReference<>(null);
 
+    /** A map that forgets what was not asked for in the longest time. */
+    private static final class LastAsked<V> extends LinkedHashMap<Body, V> {
+        private static final long serialVersionUID = 1;
+
+        LastAsked() {
+            super(16, 0.75f, true);
+        }
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Body, V> eldest) {
+            return size() > MOST_BODIES;
+        }
+    }
+
     /** The room of a body of the group. */
     synchronized ReachedRoom room(Habitat habitat, Body body) {
-        return rooms.computeIfAbsent(body, b -> {
+        ReachedRoom known = rooms.get(body);
+        if (known == null) {
             Enclosure enclosure = habitat.layout().enclosure();
             double topM = VolumeSettings.commonTopM(enclosure, habitat.bodies());
             VolumeSettings settings = new VolumeSettings(OptionalDouble.empty(), OptionalDouble.of(topM), COLUMNS);
-            return ReachedRoom.of(enclosure, habitat.graph(), habitat.routes(b).costs(), settings);
-        });
+            known = ReachedRoom.of(
+                    enclosure, habitat.graph(), habitat.routes(body).costs(), settings);
+            rooms.put(body, known);
+        }
+        return known;
     }
 
     /** Its zones [m³], by ordinal. */
     synchronized double[] zonesM3(Habitat habitat, Body body) {
-        return zones.computeIfAbsent(body, b -> Zone.sizesM3(room(habitat, b))).clone();
+        double[] known = zones.get(body);
+        if (known == null) {
+            known = Zone.sizesM3(room(habitat, body));
+            zones.put(body, known);
+        }
+        return known.clone();
+    }
+
+    /** For how many bodies rooms are kept. */
+    synchronized int bodiesKept() {
+        return Math.max(rooms.size(), zones.size());
     }
 
     /** How hot it is through a run. */

@@ -47,10 +47,11 @@ public record MainEffect(
         int highest = 0;
         for (int level = 0; level < factor.levels().size(); level++) {
             levels.add(interval(means, level, -1));
-            if (mean(levels, level) < mean(levels, lowest)) {
+            // any value takes the place of none
+            if (levels.get(lowest).isEmpty() || mean(levels, level) < mean(levels, lowest)) {
                 lowest = level;
             }
-            if (mean(levels, level) > mean(levels, highest)) {
+            if (levels.get(highest).isEmpty() || mean(levels, level) > mean(levels, highest)) {
                 highest = level;
             }
         }

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+import limbway.model.body.Body;
 import limbway.model.enclosure.Barrier;
 import limbway.model.enclosure.BarrierKind;
 import limbway.model.enclosure.Bounds;
@@ -48,6 +49,7 @@ import limbway.sim.journal.Reserve;
 import limbway.sim.journal.Stay;
 import limbway.sim.journal.Trip;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -330,5 +332,18 @@ class CriteriaTest {
                 value("visible_share", Pole.outcome(shown, 1, journal(List.of(), stays, List.of())))
                         .orElseThrow(),
                 1e-12);
+    }
+
+    /** Where masses are drawn anew each world has bodies of its own; their rooms must not pile up. */
+    @Test
+    void roomsOfBodiesLongGoneAreForgotten() {
+        LayoutFacts facts = new LayoutFacts();
+        for (int i = 0; i < LayoutFacts.MOST_BODIES + 5; i++) {
+            Body body = Pole.female().timesMass(1 + i / 1000.0);
+            Habitat world = Pole.habitat(Pole.layout("x"), List.of(new Animal("Ibu", body, 1)));
+            double[] first = facts.zonesM3(world, body);
+            assertArrayEquals(first, facts.zonesM3(world, body));
+            assertEquals(Math.min(i + 1, LayoutFacts.MOST_BODIES), facts.bodiesKept());
+        }
     }
 }

@@ -107,6 +107,20 @@ class SweptTest {
     }
 
     @Test
+    void aFirstValueWithoutMeasureHidesNoEffect() {
+        Swept three = swept(
+                List.of(new SweptFactor("rope.sag", false, false, List.of("2 %", "5 %", "8 %"))),
+                List.of("as drawn"),
+                one(1, "as drawn", List.of("2 %"), List.of(0.0), Double.NaN),
+                one(2, "as drawn", List.of("5 %"), List.of(1.0), 0.7),
+                one(3, "as drawn", List.of("8 %"), List.of(2.0), 0.3));
+        MainEffect effect = three.effects(SHARE).get(0);
+        assertEquals(2, effect.lowest());
+        assertEquals(1, effect.highest());
+        assertEquals(0.4, effect.between().orElseThrow().mean(), ROUNDING);
+    }
+
+    @Test
     void whereNothingWasMeasuredNothingIsSaid() {
         Swept none = swept(
                 List.of(new SweptFactor("rope.sag", false, false, List.of("2 %", "5 %"))),

@@ -85,6 +85,34 @@ public record Compared(
     }
 
     /**
+     * The required differences that are not known, because fewer than two replications give both layouts a value.
+     *
+     * @return by criterion, then by the first, then by the second layout
+     */
+    public List<Missing> missing() {
+        List<Missing> missing = new ArrayList<>();
+        for (int c = 0; c < criteria.size(); c++) {
+            for (int a = 0; required.contains(criteria.get(c).name()) && a < layouts.size(); a++) {
+                for (int b = a + 1; b < layouts.size(); b++) {
+                    if (between(a, b, c).isEmpty()) {
+                        missing.add(new Missing(a, b, c));
+                    }
+                }
+            }
+        }
+        return missing;
+    }
+
+    /**
+     * A difference that had to be known and is not.
+     *
+     * @param a number of the first layout, from 0
+     * @param b number of the second layout, from 0
+     * @param criterion number of the criterion, from 0
+     */
+    public record Missing(int a, int b, int criterion) {}
+
+    /**
      * The required difference that is farthest from known well enough.
      *
      * @return the widest in relation to its target; empty if no required difference is known

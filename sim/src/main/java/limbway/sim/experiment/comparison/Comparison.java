@@ -112,11 +112,14 @@ public final class Comparison {
     }
 
     private boolean isPrecise(List<String> names, Sample sample) {
-        return new Differences(names, trials.criteria(), sample, rule)
+        List<Difference> wanted = new Differences(names, trials.criteria(), sample, rule)
                 .plain().stream()
                         .filter(d -> required.contains(
                                 trials.criteria().get(d.criterion()).name()))
-                        .allMatch(Difference::isPrecise);
+                        .toList();
+        // a difference that is not known at all is not precise either
+        int pairs = names.size() * (names.size() - 1) / 2;
+        return wanted.size() == pairs * required.size() && wanted.stream().allMatch(Difference::isPrecise);
     }
 
     private Compared compared(List<Trial> layouts, Sample sample, Stopped stopped) {

@@ -43,4 +43,25 @@ public interface Notebook {
      * @param values what came out
      */
     void note(String key, double[] values);
+
+    /**
+     * The same notebook for one of several questions that use the same keys.
+     *
+     * @param heading every key is noted behind it
+     * @return a view of this notebook
+     */
+    default Notebook under(String heading) {
+        Notebook whole = this;
+        return new Notebook() {
+            @Override
+            public Optional<double[]> find(String key) {
+                return whole.find(heading + key);
+            }
+
+            @Override
+            public void note(String key, double[] values) {
+                whole.note(heading + key, values);
+            }
+        };
+    }
 }

@@ -2,10 +2,12 @@ package limbway.sim.experiment.worlds;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 import limbway.sim.experiment.statistics.Interval;
+import limbway.sim.experiment.statistics.PairedDifference;
 
 /** Values of layouts that were lived in under the same chance. */
 public final class ByLayout {
@@ -34,6 +36,15 @@ public final class ByLayout {
         return Interval.of(differences(a, b, criterion))
                 .map(all -> OptionalDouble.of(all.mean()))
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** The difference with its chance, replication by replication; empty with fewer than two that give both. */
+    Optional<PairedDifference> paired(int a, int b, int criterion) {
+        return PairedDifference.of(column(a, criterion), column(b, criterion));
+    }
+
+    private double[] column(int layout, int criterion) {
+        return Arrays.stream(values[layout]).mapToDouble(v -> v[criterion]).toArray();
     }
 
     /** Variance of that mean by chance alone, or empty with fewer than two replications. */

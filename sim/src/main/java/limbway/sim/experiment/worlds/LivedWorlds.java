@@ -16,6 +16,7 @@ import limbway.sim.experiment.trial.Criterion;
 import limbway.sim.experiment.trial.Notebook;
 import limbway.sim.experiment.trial.Trial;
 import limbway.sim.experiment.trial.Trials;
+import limbway.sim.habitat.Habitat;
 
 /** Layouts of a study, lived in by its animals, whatever is assumed; values are looked up and noted in a notebook. */
 public final class LivedWorlds implements WorldModel {
@@ -54,15 +55,20 @@ public final class LivedWorlds implements WorldModel {
 
     @Override
     public Lived live(Map<String, Double> values, int first, int count, BooleanSupplier stop) {
+        Assumptions assumed;
         try {
-            Assumptions assumed = assumed(values);
+            assumed = assumed(values);
+        } catch (IllegalArgumentException e) {
+            return new Lived.Refused(e.getMessage());
+        }
+        try {
             // by what it is, not by its number: the same world of another question is found again
             String key = Long.toHexString(Name.key(written(values)));
             double[][][] found = new double[layouts.size()][][];
             for (int i = 0; i < found.length; i++) {
                 WeighedLayout layout = layouts.get(i);
                 Trial trial = new Trial(
-                        "world " + key + " " + layout.name(), () -> layout.habitat(values, assumed), assumed.day());
+                        "world " + key + " " + layout.name(), () -> ready(layout, values, assumed), assumed.day());
                 Optional<double[][]> lived = trials.of(trial, first, count, stoppedBy(stop));
                 if (lived.isEmpty()) {
                     return new Lived.GivenUp();
@@ -70,8 +76,25 @@ public final class LivedWorlds implements WorldModel {
                 found[i] = lived.get();
             }
             return new Lived.Values(new ByLayout(found));
-        } catch (IllegalArgumentException e) {
+        } catch (NotReady e) {
             return new Lived.Refused(e.getMessage());
+        }
+    }
+
+    /** A layout cannot be made ready in a world; what goes wrong later is a fault and must not pass for that. */
+    private static final class NotReady extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        NotReady(IllegalArgumentException cause) {
+            super(cause.getMessage(), cause);
+        }
+    }
+
+    private static Habitat ready(WeighedLayout layout, Map<String, Double> values, Assumptions assumed) {
+        try {
+            return layout.habitat(values, assumed);
+        } catch (IllegalArgumentException e) {
+            throw new NotReady(e);
         }
     }
 

@@ -20,7 +20,8 @@ public record Reversal(Factor input, double asAssumed, double least, double grea
      *
      * @param value value of the input, in its unit, at which it happens
      * @param above true if the answer is reversed above that value, false if below
-     * @param confirmed the narrowest surroundings in which other chance finds the same two signs; empty if none does
+     * @param confirmed the narrowest surroundings in which other chance finds the same two signs, each with a
+     *     paired p value below 0.05 divided by the number of surroundings tried; empty if none does
      */
     public record Turn(double value, boolean above, Optional<Surroundings> confirmed) {}
 

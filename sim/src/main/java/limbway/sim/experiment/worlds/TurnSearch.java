@@ -5,16 +5,24 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 import limbway.sim.experiment.screening.Factor;
+import limbway.sim.experiment.statistics.PairedDifference;
 import limbway.sim.experiment.worlds.Reversal.Surroundings;
 import limbway.sim.experiment.worlds.Reversal.Turn;
 
 /**
  * Follows one input over its range, everything else as assumed, to the point nearest to what is assumed at which the
  * difference between two layouts changes its sign; then looks to either side of it under other chance.
+ *
+ * <p>Other chance confirms it if the difference has the one sign below and the other above, and chance alone is an unlikely
+ * reason for either: the paired p value of each is below 0.05 divided by the number of distances that are tried. Both must
+ * be, so this is not divided by two.
+ *
+ * @source dividing by the number of tries: Bonferroni; both at once: Berger 1982, Technometrics 24:295-300, from memory
  */
 final class TurnSearch {
 
@@ -29,6 +37,9 @@ final class TurnSearch {
 
     /** Other chance is asked so many times as often. */
     private static final int MORE_REPLICATIONS = 2;
+
+    /** Either difference is called sure below this, so that all distances together err in one of twenty cases at most. */
+    private static final double LEVEL = 0.05 / ASIDE.size();
 
     /** A point of the range that was tried. */
     private record Tried(double share, double difference) {}
@@ -124,14 +135,33 @@ final class TurnSearch {
 
     private Optional<Surroundings> confirmed(double share, double signBelow) throws GivenUp {
         for (double aside : ASIDE) {
-            Tried low = at(Math.max(0, share - aside), replications + 1, MORE_REPLICATIONS * replications);
-            Tried high = at(Math.min(1, share + aside), replications + 1, MORE_REPLICATIONS * replications);
-            if (Math.signum(low.difference) == signBelow && Math.signum(high.difference) == -signBelow) {
-                return Optional.of(
-                        new Surroundings(input.at(low.share), input.at(high.share), low.difference, high.difference));
+            double low = input.at(Math.max(0, share - aside));
+            double high = input.at(Math.min(1, share + aside));
+            Optional<PairedDifference> atLow = byOtherChance(low);
+            Optional<PairedDifference> atHigh = byOtherChance(high);
+            if (isSure(atLow, signBelow) && isSure(atHigh, -signBelow)) {
+                return Optional.of(new Surroundings(
+                        low,
+                        high,
+                        atLow.orElseThrow().mean(),
+                        atHigh.orElseThrow().mean()));
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean isSure(Optional<PairedDifference> difference, double sign) {
+        return difference
+                .filter(d -> Math.signum(d.mean()) == sign && d.p() < LEVEL)
+                .isPresent();
+    }
+
+    private Optional<PairedDifference> byOtherChance(double value) throws GivenUp {
+        return lived(
+                        Map.of(input.parameter().name(), value),
+                        replications + 1,
+                        Math.max(2, MORE_REPLICATIONS * replications))
+                .flatMap(found -> found.paired(pair.a(), pair.b(), pair.criterion()));
     }
 
     private Tried at(double share, int first, int count) throws GivenUp {
@@ -140,15 +170,18 @@ final class TurnSearch {
 
     /** The difference; not a number where the model refuses the value or gives none. */
     private double difference(Map<String, Double> values, int first, int count) throws GivenUp {
+        return lived(values, first, count)
+                .map(found -> found.difference(pair.a(), pair.b(), pair.criterion()))
+                .filter(OptionalDouble::isPresent)
+                .map(OptionalDouble::getAsDouble)
+                .orElse(Double.NaN);
+    }
+
+    private Optional<ByLayout> lived(Map<String, Double> values, int first, int count) throws GivenUp {
         WorldModel.Lived lived = model.live(values, first, count, stop);
-        if (lived instanceof WorldModel.Lived.Values found) {
-            return found.values()
-                    .difference(pair.a(), pair.b(), pair.criterion())
-                    .orElse(Double.NaN);
-        }
         if (lived instanceof WorldModel.Lived.GivenUp) {
             throw new GivenUp();
         }
-        return Double.NaN;
+        return lived instanceof WorldModel.Lived.Values found ? Optional.of(found.values()) : Optional.empty();
     }
 }

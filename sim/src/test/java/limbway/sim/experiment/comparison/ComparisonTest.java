@@ -67,7 +67,7 @@ class ComparisonTest {
     }
 
     private static Trials trials(int seed, int threads, Notebook notebook) {
-        return new Trials(CRITERIA, new RunSettings(seed, 1, 2, Runs.DATE, threads, 1), notebook);
+        return new Trials(CRITERIA, new RunSettings(seed, 1, 1, Runs.DATE, threads, 0), notebook);
     }
 
     private static Trial trial(String name, Yard yard) {
@@ -146,7 +146,7 @@ class ComparisonTest {
         return Arrays.stream(values).mapToDouble(v -> v[0]).toArray();
     }
 
-    /** Measured: spread 0.0256 with common chance and 0.0281 without, correlation 0.27. */
+    /** Of our own output: which of the two spreads is smaller is not the same in every yard. */
     @Test
     @Tag("pinned")
     void theSameChanceMakesTheDifferenceOfARealChangeSurer() {
@@ -230,6 +230,38 @@ class ComparisonTest {
                 compared(trials(5, 2, Notebook.none()), new StoppingRule(0.5, 0.1, 10, 10), 20, AS_DRAWN, LINKED);
         assertEquals(Stopped.PRECISE, precise.stopped());
         assertEquals(10, precise.replications());
+    }
+
+    /** Nobody travels, so nothing is known: that is not precise, and the budget is spent. */
+    @Test
+    @Tag("derived")
+    void aRequiredDifferenceWithoutValueIsNotPrecise() {
+        List<Criterion> none = List.of(
+                criterion("offground_distance", true, one -> Double.NaN),
+                criterion("trips", false, one -> one.journals().get(0).trips().size()));
+        MapNotebook made = new MapNotebook();
+        for (int r = 1; r <= 20; r++) {
+            made.note("as drawn #" + r, new double[] {Double.NaN, 5});
+            // of the other layout one replication gives a value, which is too few
+            made.note("linked #" + r, new double[] {r == 3 ? 0.4 : Double.NaN, 5});
+        }
+        Trials trials = new Trials(none, new RunSettings(5, 1, 2, Runs.DATE, 1, 1), made);
+        Compared compared = compared(trials, RULE, 20, AS_DRAWN, LINKED);
+        assertEquals(Stopped.BUDGET, compared.stopped());
+        assertEquals(20, compared.replications());
+        assertEquals(List.of(new Compared.Missing(0, 1, 0)), compared.missing());
+        assertTrue(compared.widest().isEmpty());
+    }
+
+    @Test
+    void aNotebookUnderAHeadingIsApart() {
+        MapNotebook whole = new MapNotebook();
+        whole.note("a #1", new double[] {1});
+        Notebook apart = whole.under("only trips: ");
+        assertTrue(apart.find("a #1").isEmpty());
+        apart.note("a #1", new double[] {2});
+        assertArrayEquals(new double[] {2}, apart.find("a #1").orElseThrow());
+        assertArrayEquals(new double[] {1}, whole.find("a #1").orElseThrow());
     }
 
     @Test

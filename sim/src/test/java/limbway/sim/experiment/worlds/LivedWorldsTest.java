@@ -41,6 +41,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class LivedWorldsTest {
@@ -198,6 +199,24 @@ class LivedWorldsTest {
         assertInstanceOf(WorldModel.Lived.GivenUp.class, model.live(Map.of(), 1, 1, () -> true));
     }
 
+    /** What goes wrong while a world is lived or judged is a fault of the program, not a world that does not work. */
+    @Test
+    void aFaultIsNotTakenForAWorldThatIsRefused() {
+        Criterion faulty = criterion("faulty", one -> {
+            throw new IllegalArgumentException("a fault");
+        });
+        WorldModel model = new LivedWorlds(
+                study(Optional.empty()),
+                List.of(yard.layout()),
+                base,
+                true,
+                settings,
+                List.of(faulty),
+                Notebook.none());
+        Exception fault = assertThrows(RuntimeException.class, () -> model.live(Map.of(), 1, 1, () -> false));
+        assertTrue(fault.toString().contains("a fault"), fault.toString());
+    }
+
     /** A pole that sways makes the graph depend on mass; then a world is compiled for its own bodies. */
     @Test
     void whereMassOpensASwayTheLayoutIsCompiledForEachMass() {
@@ -231,7 +250,7 @@ class LivedWorldsTest {
     @Test
     void workThatWasStoppedGoesOnWhereItWas() {
         List<Factor> inputs = PlausibleInputs.of(study(Optional.empty()), base, true);
-        WorldSettings few = new WorldSettings(10, 1, 1, 1, 0, 3, 1);
+        WorldSettings few = new WorldSettings(10, 1, 0, 1, 0, 3, 1);
         Memory whole = new Memory();
         String expected = written(run(inputs, few, whole, Integer.MAX_VALUE).orElseThrow());
         Memory notebook = new Memory();
@@ -242,7 +261,7 @@ class LivedWorldsTest {
                 expected, written(run(inputs, few, notebook, Integer.MAX_VALUE).orElseThrow()));
         // nothing was lived in twice, and on other threads it is the same
         assertEquals(whole.notes, notebook.notes);
-        WorldSettings threads = new WorldSettings(10, 1, 1, 1, 0, 3, 2);
+        WorldSettings threads = new WorldSettings(10, 1, 0, 1, 0, 3, 2);
         assertEquals(
                 expected,
                 written(run(inputs, threads, Notebook.none(), Integer.MAX_VALUE).orElseThrow()));
