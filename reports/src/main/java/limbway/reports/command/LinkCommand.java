@@ -33,7 +33,7 @@ import limbway.sim.experiment.trial.Notebook;
 @Command(
         name = "link",
         description = {
-            "Tells which ropes or poles to add so that trips leave the ground, and which supports hurt most if they fail.",
+            "Tells which ropes or poles to add, and which supports hurt most if they fail.",
             "Looks at every pair of places to which something can be tied, prices each link within the limits for the trips of a "
                     + "day, and lets the group live with the best of them under the same chance as without.",
             ""

@@ -22,7 +22,7 @@ import limbway.sim.experiment.trial.Notebook;
 @Command(
         name = "place",
         description = {
-            "Tells where feeders, drinkers, nests or platforms should be so that animals travel off the ground.",
+            "Tells where feeders, drinkers, nests or platforms should be, and how sure that is.",
             "Judges all combinations of candidates by expected travel, lets the group live in the best of them under the same "
                     + "chance until one is selected with the stated confidence, and tries that one again under fresh chance "
                     + "beside the layout as it stands.",

@@ -48,7 +48,7 @@ import limbway.sim.experiment.trial.Notebook;
 @Command(
         name = "sweep",
         description = {
-            "Tries values that the scenario lists under the key sweep: all combinations, or points spread over ranges.",
+            "Tries values that the scenario lists under the key sweep.",
             "Lets the group live in the layouts at every point under the same chance, measures everything that layouts are "
                     + "judged by, and tells the best point and what each value does.",
             ""
