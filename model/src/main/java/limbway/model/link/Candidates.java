@@ -41,6 +41,22 @@ public record Candidates(
     }
 
     /**
+     * How many places there are to which something could be tied; every pair of them would be looked at.
+     *
+     * @param enclosure what stands there
+     * @param bodies who lives there, at least one
+     * @param limits what may be tied where
+     * @return 0 or more
+     */
+    public static int places(Enclosure enclosure, List<Body> bodies, LinkLimits limits) {
+        return Ties.of(enclosure, limits, heaviestKg(bodies)).found().size();
+    }
+
+    private static double heaviestKg(List<Body> bodies) {
+        return bodies.stream().mapToDouble(Body::massKg).max().orElseThrow();
+    }
+
+    /**
      * Looks at every pair of places.
      *
      * @param enclosure what stands there
@@ -49,8 +65,7 @@ public record Candidates(
      * @return what is left, and what removed the rest
      */
     public static Candidates of(Enclosure enclosure, List<Body> bodies, LinkLimits limits) {
-        double heaviestKg = bodies.stream().mapToDouble(Body::massKg).max().orElseThrow();
-        Ties ties = Ties.of(enclosure, limits, heaviestKg);
+        Ties ties = Ties.of(enclosure, limits, heaviestKg(bodies));
         Fit fit = new Fit(enclosure, bodies, limits);
         List<Candidate> all = new ArrayList<>();
         Map<Limit, Integer> refused = new EnumMap<>(Limit.class);

@@ -65,10 +65,10 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal, NotDone {
-        Question question = Question.of(options);
-        Comparing comparing = Comparing.of(question, compare, worlds);
-        Path folder = compare.out == null ? null : OutFolder.prepare(compare.out);
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {
+            Question question = Question.of(options);
+            Comparing comparing = Comparing.of(question, compare, worlds);
+            Path folder = compare.out == null ? null : OutFolder.prepare(compare.out);
             StatusLine line = new StatusLine(spec.commandLine().getErr(), System::nanoTime, Terminal.isWatched());
             Optional<CompareReport> report = compared(comparing, folder, line, interruption::isWanted);
             line.end();

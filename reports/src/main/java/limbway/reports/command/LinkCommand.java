@@ -59,6 +59,12 @@ final class LinkCommand implements Callable<Integer> {
 
     private static final int DEMAND_REPLICATIONS = 4;
 
+    /** More would take hours; the example yards have about a hundred. Assumption. */
+    private static final int MOST_PLACES = 1_000;
+
+    /** More would take hours; the example yards have some hundreds. Assumption. */
+    private static final int MOST_LINKS = 5_000;
+
     @Mixin
     private CommonOptions options;
 
@@ -147,18 +153,21 @@ final class LinkCommand implements Callable<Integer> {
                     "2 to " + LinkSearch.MOST_REPLICATIONS,
                     "lower --replications");
         }
-        Question question = Question.of(options);
-        Candidates candidates = candidates(question, may);
-        Path folder = out == null ? null : OutFolder.prepare(out);
-        RunSettings settings = start.settings(replications, days);
-        LinkInfo info = info(question, settings, may);
         try (Interruption interruption = Interruption.watch(spec.commandLine().getErr())) {
-            if (folder == null) {
-                return answer(question, info, candidates, Optional.empty(), Notebook.none(), interruption);
-            }
-            try (FileNotebook notebook = FileNotebook.open(folder.resolve("notebook.tsv"), asked(info))) {
-                return answer(question, info, candidates, Optional.of(folder), notebook, interruption);
-            }
+            Question question = Question.of(options);
+            Candidates candidates = candidates(question, may);
+            LinkInfo info = info(question, start.settings(replications, days), may);
+            return out == null
+                    ? answer(question, info, candidates, Optional.empty(), Notebook.none(), interruption)
+                    : answerIn(OutFolder.prepare(out), question, info, candidates, interruption);
+        }
+    }
+
+    private int answerIn(
+            Path folder, Question question, LinkInfo info, Candidates candidates, Interruption interruption)
+            throws Refusal, NotDone {
+        try (FileNotebook notebook = FileNotebook.open(folder.resolve("notebook.tsv"), asked(info))) {
+            return answer(question, info, candidates, Optional.of(folder), notebook, interruption);
         } catch (IOException e) {
             throw OutFolder.notWritten(folder, e, "what was noted before");
         } catch (UncheckedIOException e) {
@@ -170,8 +179,24 @@ final class LinkCommand implements Callable<Integer> {
         if (fragileOnly) {
             return Candidates.none();
         }
+        int places = Candidates.places(
+                question.layout().enclosure(), question.study().bodies(), may);
+        if (places > MOST_PLACES) {
+            throw Refusal.of(
+                    "there are too many places to which a link could be tied",
+                    places + " places",
+                    "at most " + MOST_PLACES + ", because every pair of them is looked at",
+                    "raise --spacing, or write down the part of the enclosure that is in question");
+        }
         Candidates found =
                 Candidates.of(question.layout().enclosure(), question.study().bodies(), may);
+        if (found.all().size() > MOST_LINKS) {
+            throw Refusal.of(
+                    "there are too many links within the limits",
+                    found.all().size() + " links",
+                    "at most " + MOST_LINKS + ", because each is priced for all trips",
+                    "lower --length, or raise --spacing");
+        }
         if (!found.all().isEmpty()) {
             return found;
         }

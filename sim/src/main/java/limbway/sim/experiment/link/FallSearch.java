@@ -28,7 +28,7 @@ final class FallSearch {
         this.lives = lives;
     }
 
-    /** Worst first; empty if it was stopped. */
+    /** Those that were lived without, worst first, then the others as expected, worst first; empty if it was stopped. */
     Optional<List<Fragile>> find(WhatIf whatIf, Expectation expectation) {
         Enclosure enclosure = question.layout().enclosure();
         List<Fall> falls = enclosure.supports().stream()
@@ -68,7 +68,9 @@ final class FallSearch {
             }
             fragile.set(i, new Fragile(fall, one.expected(), difference));
         }
-        fragile.sort(worst);
+        // losses that were lived and expected ones are on different scales; the first lead
+        fragile.sort(
+                Comparator.comparing((Fragile one) -> one.lived().isEmpty()).thenComparing(worst));
         return Optional.of(fragile);
     }
 
