@@ -186,7 +186,7 @@ class TrialsTest {
                 return finished.get() >= 2;
             }
         };
-        RunSettings longer = new RunSettings(7, 1, 10, Runs.DATE, 1);
+        RunSettings longer = new RunSettings(7, 1, 300, Runs.DATE, 1);
         Trials stopped = new Trials(List.of(METRES, ODD), longer, memory);
         assertTrue(stopped.of(trial, 1, 12, stops).isEmpty());
         int kept = memory.noted.size();
