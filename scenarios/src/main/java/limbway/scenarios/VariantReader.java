@@ -34,6 +34,9 @@ final class VariantReader {
     /** Names that mean something else. */
     private static final List<String> TAKEN = List.of(BASE_NAME, "all");
 
+    /** What a spreadsheet takes for the begin of a formula. */
+    private static final String FORMULA_STARTS = "=+-@";
+
     private static final int MOST_VARIANTS = 50;
 
     /** All layouts together may hold so many supports. */
@@ -93,6 +96,11 @@ final class VariantReader {
         if (TAKEN.contains(name)) {
             fields.fault(Problem.at(place, "a variant cannot be called " + Wording.quote(name))
                     .mend("this name means something else: take another"));
+        }
+        if (!name.isEmpty() && FORMULA_STARTS.indexOf(name.charAt(0)) >= 0) {
+            fields.fault(Problem.at(place, "the name of a variant begins like a formula")
+                    .found(Wording.quote(name))
+                    .mend("begin it with a letter or a digit: spreadsheets would compute it"));
         }
         String note = fields.words("note", "what it is meant to show", "");
         Optional<Node> changes = fields.find("changes");

@@ -303,6 +303,11 @@ class PlantedMistakesTest {
                           found    the first is at yard.yaml:19:12
                           mend     give each a name of its own
                         """),
+                Arguments.of("[]}\n  - {name: \"=1+1\", changes: []", """
+                        yard.yaml:20:12: the name of a variant begins like a formula
+                          found    "=1+1"
+                          mend     begin it with a letter or a digit: spreadsheets would compute it
+                        """),
                 Arguments.of("[]}\n  - {name: as drawn, changes: []", """
                         yard.yaml:20:12: a variant cannot be called "as drawn"
                           mend     this name means something else: take another

@@ -3,7 +3,7 @@ package limbway.reports.command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads a height from 0 to 100 m. */
+/** Reads a height or length from 0 to 100 m. */
 final class Metres implements ITypeConverter<Double> {
 
     private static final double MOST_M = 100;
@@ -22,6 +22,6 @@ final class Metres implements ITypeConverter<Double> {
     }
 
     private static TypeConversionException refused() {
-        return new TypeConversionException("a height from 0 to 100, in metres");
+        return new TypeConversionException("a number of metres from 0 to 100");
     }
 }

@@ -3,6 +3,7 @@ package limbway.reports.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import limbway.reports.chart.DataTable;
 import limbway.reports.measure.criterion.DesignCriterion;
@@ -49,16 +50,28 @@ final class CompareViews {
     }
 
     private static String mark(Compared compared, int layout, Optional<Integer> best, int criterion) {
-        if (best.isEmpty()) {
+        if (best.isEmpty() || areAlike(compared, criterion)) {
             return "";
         }
-        if (best.get() == layout) {
+        if (isAlike(compared, layout, best.get(), criterion)) {
             return BEST;
         }
         return CompareReport.between(compared, layout, best.get(), criterion)
                 .filter(d -> !d.isDeclared())
                 .map(d -> LEVEL)
                 .orElse("");
+    }
+
+    private static boolean isAlike(Compared compared, int layout, int other, int criterion) {
+        return layout == other
+                || CompareReport.between(compared, layout, other, criterion)
+                        .filter(d -> d.paired().mean() == 0 && d.paired().spread() == 0)
+                        .isPresent();
+    }
+
+    /** Where no layout differs from the first, none is best. */
+    private static boolean areAlike(Compared compared, int criterion) {
+        return IntStream.range(0, compared.layouts().size()).allMatch(l -> isAlike(compared, l, 0, criterion));
     }
 
     /** All differences, one row for each pair and measure. */

@@ -62,7 +62,7 @@ public final class PlacePage {
                         + "food. Moving: energy of it in a day, of the mean animal, then of each; most: in no other of these layouts "
                         + "does this animal spend more. Front: no other layout is as good in travel off the ground, waiting and moving "
                         + "of the mean animal, and better in one. Dropped: "
-                        + "clearly worse, and therefore lived in fewer times.");
+                        + "its repetitions were enough to leave it out of the choice, so that it was lived in no more.");
         html.element("h2 id=\"trust\"", "Where not to trust this").list(DOUBTFUL);
         html.element("h2 id=\"numbers\"", "Every number used").paragraph(PageText.PARAMETERS);
         html.table("Parameters", TrustSections.parameters(report.info().parameters()));
@@ -128,7 +128,7 @@ public final class PlacePage {
                                 List.of("Java", info.javaVersion()))));
         html.paragraph(
                 "The best is selected by the procedure of Kim and Nelson 2001, doi 10.1145/502109.502111: all layouts live "
-                        + "under the same chance, and one is dropped as soon as it is clearly worse. Who goes where was counted "
+                        + "under the same chance, and one is dropped as soon as enough is known to leave it out. Who goes where was counted "
                         + "in repetitions 1 to " + PlacingContest.COUNTED + ", the selection lives in those from "
                         + PlacingContest.CONTEST_FIRST + " on, the check in those from " + PlacingContest.FRESH_FIRST
                         + " on: none serves twice.");

@@ -32,6 +32,9 @@ public final class FlipText {
 
     private FlipText() {}
 
+    /** Share of trips below which a change is said to do no more than turn them. Assumption. */
+    private static final double SURE = 0.75;
+
     /**
      * One change and what comes of it.
      *
@@ -44,7 +47,8 @@ public final class FlipText {
                 : "over it " + energy(flip.then().overGroundMilliJ());
         return what(flip.change()) + "; then off the ground "
                 + energy(flip.then().offGroundMilliJ()) + ", " + over + ", and " + Figures.percent(flip.share())
-                + " of such trips stay off the ground";
+                + " of such trips stay off the ground"
+                + (flip.share() < SURE ? ", just where it turns: more of it would be surer" : "");
     }
 
     /**

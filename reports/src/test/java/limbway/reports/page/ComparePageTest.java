@@ -126,14 +126,14 @@ class ComparePageTest {
     }
 
     @Test
-    void theScorecardMarksTheBestAndWhatCannotBeToldFromIt() {
+    void theScorecardMarksTheBestAndWhatIsExactlyAsGood() {
         List<List<String>> rows = CompareViews.scorecard(report()).rows();
         // layouts by rank: high, low, twin
         assertTrue(rows.get(0).get(2).startsWith("\u25c6 best: 71 %"), rows.toString());
         assertTrue(rows.get(0).get(3).startsWith("21 %"), rows.toString());
         assertTrue(rows.get(1).get(2).startsWith("10 ("), rows.toString());
         assertTrue(rows.get(1).get(3).startsWith("\u25c6 best: 6 ("), rows.toString());
-        assertTrue(rows.get(1).get(4).startsWith("\u25c7 not told from best: 6 ("), rows.toString());
+        assertTrue(rows.get(1).get(4).startsWith("\u25c6 best: 6 ("), rows.toString());
         assertEquals("no value", rows.get(2).get(2));
     }
 
