@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -22,6 +24,7 @@ import limbway.model.scene.FurnishedEnclosure;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** What stops an animal never makes a way cheaper: no tolerance. */
+@Execution(ExecutionMode.CONCURRENT)
 class ClosedWaysTest {
 
     private static final List<Body> BODIES = BodyCatalogue.standard().names().stream()

@@ -8,6 +8,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -34,6 +36,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** What must hold for every enclosure, on fixed seeds. */
+@Execution(ExecutionMode.CONCURRENT)
 class LawsTest {
 
     private static final Body FEMALE =
