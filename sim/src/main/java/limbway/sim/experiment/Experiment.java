@@ -3,15 +3,7 @@ package limbway.sim.experiment;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.CompletionService;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorCompletionService;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -31,13 +23,9 @@ import limbway.sim.journal.Journal;
  */
 public final class Experiment {
 
-    private static final long LOOK_UP_MS = 100;
-
     private final RunSettings settings;
     private final RunPlan plan;
     private final Audit audit;
-    private final AtomicBoolean stop = new AtomicBoolean();
-    private final AtomicInteger lived = new AtomicInteger();
 
     private Experiment(Habitat habitat, RunSettings settings, DaySettings day, Audit audit) {
         this.settings = settings;
@@ -98,66 +86,18 @@ public final class Experiment {
     }
 
     private boolean run(Progress progress, Consumer<Journal> each) {
-        int total = settings.replications();
-        ExecutorService workers = Executors.newFixedThreadPool(Math.min(settings.threads(), total));
-        try {
-            CompletionService<Boolean> finished = new ExecutorCompletionService<>(workers);
-            for (int i = 0; i < total; i++) {
-                int index = i;
-                finished.submit(() -> replicate(index, each));
-            }
-            collect(finished, progress, total);
-        } finally {
-            stop.set(true);
-            workers.shutdownNow();
-            awaitEnd(workers);
-        }
-        return lived.get() == total;
+        return Workers.all(
+                        settings.replications(),
+                        settings.threads(),
+                        progress,
+                        (index, stop) -> replicate(index, each, stop))
+                .isPresent();
     }
 
-    private boolean replicate(int index, Consumer<Journal> each) {
-        if (stop.get()) {
-            return false;
-        }
+    private Optional<Boolean> replicate(int index, Consumer<Journal> each, BooleanSupplier stop) {
         Chance chance = new Chance(settings.seed(), settings.firstReplication() + index);
-        Optional<Journal> journal = new Replication(plan, chance, audit).run(stop::get);
-        if (journal.isEmpty()) {
-            return false;
-        }
-        each.accept(journal.get());
-        lived.incrementAndGet();
-        return true;
-    }
-
-    private void collect(CompletionService<Boolean> finished, Progress progress, int total) {
-        int done = 0;
-        try {
-            while (done < total && !progress.wantsStop()) {
-                Future<Boolean> next = finished.poll(LOOK_UP_MS, TimeUnit.MILLISECONDS);
-                if (next != null && next.get()) {
-                    progress.finished(++done, total);
-                }
-            }
-        } catch (InterruptedException e) {
-            // the outcome says that it is not complete
-            stop.set(true);
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException("replication failed", e.getCause());
-        }
-    }
-
-    private static void awaitEnd(ExecutorService workers) {
-        boolean ended = false;
-        while (!ended) {
-            try {
-                ended = workers.awaitTermination(1, TimeUnit.HOURS);
-            } catch (InterruptedException e) {
-                // the workers end within one event of being asked; there is nothing better to do than to wait
-                ended = false;
-            }
-        }
+        Optional<Journal> journal = new Replication(plan, chance, audit).run(stop);
+        journal.ifPresent(each);
+        return journal.map(lived -> true);
     }
 }

@@ -14,6 +14,7 @@ import limbway.model.link.Fall;
 import limbway.model.link.Gain;
 import limbway.model.link.WhatIf;
 import limbway.model.study.Variant;
+import limbway.sim.experiment.Workers;
 
 /** Lets every support fail in thought, and lives without those that seem to hurt most. */
 final class FallSearch {
@@ -35,19 +36,18 @@ final class FallSearch {
                 .map(Support::id)
                 .map(id -> Fall.of(enclosure, id))
                 .toList();
-        Gain[] gains = new Gain[falls.size()];
-        boolean done = Workers.run(
-                gains.length,
+        Optional<List<Gain>> gains = Workers.all(
+                falls.size(),
                 question.settings().threads(),
-                "letting supports fail",
-                progress,
-                i -> gains[i] = expectation.gain(whatIf.compiled(falls.get(i).left())));
-        if (!done) {
+                new Stage("letting supports fail", progress).begun(falls.size()),
+                (i, stop) -> Optional.of(
+                        expectation.gain(whatIf.compiled(falls.get(i).left()))));
+        if (gains.isEmpty()) {
             return Optional.empty();
         }
         List<Fragile> fragile = new ArrayList<>();
-        for (int i = 0; i < gains.length; i++) {
-            fragile.add(new Fragile(falls.get(i), gains[i], Optional.empty()));
+        for (int i = 0; i < falls.size(); i++) {
+            fragile.add(new Fragile(falls.get(i), gains.get().get(i), Optional.empty()));
         }
         Comparator<Fragile> worst = Comparator.comparingDouble((Fragile one) -> -one.offGroundLoss())
                 .thenComparing(one -> one.fall().cause());

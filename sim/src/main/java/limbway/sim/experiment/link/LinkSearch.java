@@ -21,6 +21,7 @@ import limbway.model.link.WhatIf;
 import limbway.model.route.Routes;
 import limbway.sim.experiment.Experiment;
 import limbway.sim.experiment.Outcome;
+import limbway.sim.experiment.Workers;
 import limbway.sim.experiment.trial.Notebook;
 import limbway.sim.habitat.Habitat;
 
@@ -134,12 +135,22 @@ public final class LinkSearch {
         int[] open = IntStream.range(0, effects.length)
                 .filter(i -> effects[i] == null)
                 .toArray();
-        boolean priced =
-                Workers.run(open, effects.length, question.settings().threads(), "pricing links", progress, i -> {
-                    effects[i] = whatIf.effect(additions.alone(all.get(i)));
-                    notebook.note(priceKey(i), Figures.of(effects[i]));
+        int known = effects.length - open.length;
+        Optional<List<LinkEffect>> priced = Workers.all(
+                open.length,
+                question.settings().threads(),
+                new Stage("pricing links", progress, known).begun(open.length),
+                (i, stop) -> {
+                    LinkEffect effect = whatIf.effect(additions.alone(all.get(open[i])));
+                    notebook.note(priceKey(open[i]), Figures.of(effect));
+                    return Optional.of(effect);
                 });
-        return priced ? Optional.of(Arrays.asList(effects)) : Optional.empty();
+        return priced.map(found -> {
+            for (int i = 0; i < open.length; i++) {
+                effects[open[i]] = found.get(i);
+            }
+            return Arrays.asList(effects);
+        });
     }
 
     private String priceKey(int link) {

@@ -12,6 +12,7 @@ import limbway.model.link.Expectation;
 import limbway.model.link.Gain;
 import limbway.model.link.Series;
 import limbway.model.link.WhatIf;
+import limbway.sim.experiment.Workers;
 
 /**
  * Looks for links that gain more together than each of their parts: series along the ways of the trips, and what fits the best
@@ -72,28 +73,27 @@ final class SetSearch {
     /** Sets of one size that gain more than each of their parts, best first; empty if it was stopped. */
     private Optional<List<Choice>> ofSize(int size, List<Choice> smaller, List<Choice> singles) {
         List<List<Integer>> list = promising(pool(size, smaller, singles));
-        Gain[] gains = new Gain[list.size()];
-        boolean done = Workers.run(
-                gains.length,
+        Optional<List<Gain>> compiled = Workers.all(
+                list.size(),
                 question.settings().threads(),
-                "compiling sets of " + size,
-                progress,
-                i -> gains[i] = compiled(list.get(i)));
-        if (!done) {
+                new Stage("compiling sets of " + size, progress).begun(list.size()),
+                (i, stop) -> Optional.of(compiled(list.get(i))));
+        if (compiled.isEmpty()) {
             return Optional.empty();
         }
+        List<Gain> gains = compiled.get();
         List<Choice> parts = new ArrayList<>(smaller);
         parts.addAll(singles);
         List<Choice> found = new ArrayList<>();
-        for (int i = 0; i < gains.length; i++) {
+        for (int i = 0; i < gains.size(); i++) {
             double partsGain = 0;
             for (Choice part : parts) {
                 if (list.get(i).containsAll(part.links())) {
                     partsGain = Math.max(partsGain, part.gain().offGroundShare());
                 }
             }
-            if (gains[i].offGroundShare() > partsGain + LEAST_GAIN) {
-                found.add(new Choice(list.get(i), gains[i]));
+            if (gains.get(i).offGroundShare() > partsGain + LEAST_GAIN) {
+                found.add(new Choice(list.get(i), gains.get(i)));
             }
         }
         found.sort(Choice.best());

@@ -4,19 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 import limbway.sim.experiment.Progress;
+import limbway.sim.experiment.Workers;
 
 /**
  * Walks through the ranges of all factors, one factor at a time, and tells what that does to the answers.
@@ -27,13 +21,11 @@ import limbway.sim.experiment.Progress;
  */
 public final class Screening {
 
-    private static final long LOOK_UP_MS = 100;
     private static final int MOST_DRAWS = 1000;
 
     private final List<Factor> factors;
     private final int seed;
     private final Supplier<ScreenedModel> models;
-    private final AtomicBoolean stop = new AtomicBoolean();
     private final AtomicInteger evaluated = new AtomicInteger();
 
     private Screening(List<Factor> factors, int seed, Supplier<ScreenedModel> models) {
@@ -72,34 +64,52 @@ public final class Screening {
     }
 
     private Screened run(int trajectories, int threads, Progress progress) {
-        Walk[] walks = new Walk[trajectories];
-        ExecutorService workers = Executors.newFixedThreadPool(Math.min(threads, trajectories));
-        try {
-            List<Future<?>> running = new ArrayList<>();
-            for (int i = 0; i < trajectories; i++) {
-                int number = i;
-                running.add(workers.submit(() -> walk(number).ifPresent(walk -> walks[number] = walk)));
-            }
-            watch(running, trajectories * (factors.size() + 1), progress);
-        } finally {
-            stop.set(true);
-            workers.shutdown();
-            awaitEnd(workers);
-        }
-        return new Screened(factors, Stream.of(walks).filter(Objects::nonNull).toList(), trajectories);
+        Told told = new Told(trajectories * (factors.size() + 1), progress);
+        List<Optional<Walk>> walks = Workers.each(trajectories, threads, told, this::walk);
+        told.tell();
+        return new Screened(factors, walks.stream().flatMap(Optional::stream).toList(), trajectories);
     }
 
-    private Optional<Walk> walk(int number) {
-        if (stop.get()) {
-            return Optional.empty();
+    /** Tells of evaluations, of which a walk has many. */
+    private final class Told implements Progress {
+
+        private final int total;
+        private final Progress progress;
+        private int told;
+
+        Told(int total, Progress progress) {
+            this.total = total;
+            this.progress = progress;
         }
+
+        void tell() {
+            int now = evaluated.get();
+            if (now > told) {
+                progress.finished(now, total);
+            }
+            told = now;
+        }
+
+        @Override
+        public void finished(int walks, int ofWalks) {
+            tell();
+        }
+
+        @Override
+        public boolean wantsStop() {
+            tell();
+            return progress.wantsStop();
+        }
+    }
+
+    private Optional<Walk> walk(int number, BooleanSupplier stop) {
         ScreenedModel model = models.get();
         for (int draw = 0; draw < MOST_DRAWS; draw++) {
             Trajectory trajectory = Trajectory.draw(factors, seed, number, draw);
             Optional<List<Map<String, Double>>> used = used(model, trajectory);
             if (used.isPresent()) {
                 int redrawn = draw;
-                return answers(model, used.get()).map(all -> new Walk(trajectory, used.get(), all, redrawn));
+                return answers(model, used.get(), stop).map(all -> new Walk(trajectory, used.get(), all, redrawn));
             }
         }
         throw new IllegalArgumentException("screening: the model refuses values of each of " + MOST_DRAWS
@@ -116,10 +126,11 @@ public final class Screening {
         }
     }
 
-    private Optional<List<List<Double>>> answers(ScreenedModel model, List<Map<String, Double>> points) {
+    private Optional<List<List<Double>>> answers(
+            ScreenedModel model, List<Map<String, Double>> points, BooleanSupplier stop) {
         List<List<Double>> all = new ArrayList<>();
         for (Map<String, Double> point : points) {
-            Optional<double[]> answers = stop.get() ? Optional.empty() : model.answers(point, stop::get);
+            Optional<double[]> answers = stop.getAsBoolean() ? Optional.empty() : model.answers(point, stop);
             if (answers.isEmpty()) {
                 return Optional.empty();
             }
@@ -127,57 +138,5 @@ public final class Screening {
             evaluated.incrementAndGet();
         }
         return Optional.of(all);
-    }
-
-    private void watch(List<Future<?>> running, int total, Progress progress) {
-        int told = 0;
-        try {
-            for (Future<?> walk : running) {
-                while (!isDone(walk)) {
-                    if (progress.wantsStop()) {
-                        return;
-                    }
-                    told = tell(told, total, progress);
-                }
-            }
-            tell(told, total, progress);
-        } catch (InterruptedException e) {
-            // the result says that it is not complete
-            stop.set(true);
-        }
-    }
-
-    private int tell(int told, int total, Progress progress) {
-        int now = evaluated.get();
-        if (now > told) {
-            progress.finished(now, total);
-        }
-        return now;
-    }
-
-    private static boolean isDone(Future<?> walk) throws InterruptedException {
-        try {
-            walk.get(LOOK_UP_MS, TimeUnit.MILLISECONDS);
-            return true;
-        } catch (java.util.concurrent.TimeoutException e) {
-            return false;
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException("walk failed", e.getCause());
-        }
-    }
-
-    private static void awaitEnd(ExecutorService workers) {
-        boolean ended = false;
-        while (!ended) {
-            try {
-                ended = workers.awaitTermination(1, TimeUnit.HOURS);
-            } catch (InterruptedException e) {
-                // the workers end soon after they are asked to; there is nothing better to do than to wait
-                ended = false;
-            }
-        }
     }
 }

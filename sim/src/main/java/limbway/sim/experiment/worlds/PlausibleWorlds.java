@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
+import limbway.sim.experiment.Progress;
+import limbway.sim.experiment.Workers;
 import limbway.sim.experiment.screening.Factor;
 import limbway.sim.experiment.statistics.LatinHypercube;
 import limbway.sim.experiment.statistics.LatinHypercube.Within;
@@ -27,7 +29,7 @@ public final class PlausibleWorlds {
     private final List<String> criteria;
     private final WorldModel model;
     private final WorldSettings settings;
-    private final Workers workers;
+    private final WorldProgress progress;
 
     private PlausibleWorlds(
             List<Factor> inputs,
@@ -41,7 +43,7 @@ public final class PlausibleWorlds {
         this.criteria = List.copyOf(criteria);
         this.model = new Remembering(model);
         this.settings = settings;
-        this.workers = new Workers(settings.threads(), progress);
+        this.progress = progress;
     }
 
     /**
@@ -71,8 +73,7 @@ public final class PlausibleWorlds {
         LatinHypercube drawn = LatinHypercube.draw(settings.seed(), SAMPLE, names, settings.worlds(), Within.RANDOM);
         List<World> worlds = new ArrayList<>();
         List<WorldsFound.Refused> refused = new ArrayList<>();
-        Optional<List<Tried>> lived =
-                workers.all(Stage.WORLDS, settings.worlds(), (number, stop) -> live(drawn, number, stop));
+        Optional<List<Tried>> lived = all(Stage.WORLDS, settings.worlds(), (number, stop) -> live(drawn, number, stop));
         if (lived.isEmpty()) {
             return Optional.empty();
         }
@@ -84,6 +85,22 @@ public final class PlausibleWorlds {
         return turned(pairs).flatMap(followed -> totals(followed)
                 .map(totals ->
                         new WorldsFound(settings, inputs, layouts, criteria, worlds, refused, followed, totals)));
+    }
+
+    private <R> Optional<List<R>> all(Stage stage, int count, Workers.Task<R> task) {
+        return Workers.all(count, settings.threads(), new OfStage(stage, progress), task);
+    }
+
+    private record OfStage(Stage stage, WorldProgress progress) implements Progress {
+        @Override
+        public void finished(int done, int total) {
+            progress.finished(stage, done, total);
+        }
+
+        @Override
+        public boolean wantsStop() {
+            return progress.wantsStop();
+        }
     }
 
     /** One of the worlds drawn: it was lived in, or the model refused it. */
@@ -136,8 +153,8 @@ public final class PlausibleWorlds {
         ranges.add(Map.of());
         // several pairs may share an input; each point of its range is lived in once for all of them
         List<Map<String, Double>> different = ranges.stream().distinct().toList();
-        return workers.all(Stage.RANGES, different.size(), (i, stop) -> tried(different.get(i), stop))
-                .flatMap(done -> workers.all(Stage.TURNS, searches.size(), (i, stop) -> searches.get(i)
+        return all(Stage.RANGES, different.size(), (i, stop) -> tried(different.get(i), stop))
+                .flatMap(done -> all(Stage.TURNS, searches.size(), (i, stop) -> searches.get(i)
                         .follow(model, settings, stop)))
                 .map(found -> with(pairs, searches, found));
     }
@@ -186,7 +203,7 @@ public final class PlausibleWorlds {
                 .map(InputEffect::input)
                 .toList();
         TotalSearch search = new TotalSearch(strongest, settings.totalPoints(), settings.seed());
-        return workers.all(
+        return all(
                         Stage.TOTALS,
                         search.count(),
                         (number, stop) -> search.live(model, number, settings.replications(), stop))
