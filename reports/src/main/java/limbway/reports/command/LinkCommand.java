@@ -17,6 +17,7 @@ import limbway.model.link.LinkLimits;
 import limbway.reports.data.FileNotebook;
 import limbway.reports.data.Json;
 import limbway.reports.data.LinkInfo;
+import limbway.reports.data.NotebookQuestion;
 import limbway.reports.measure.ElevatedTime;
 import limbway.reports.measure.GroundTrips;
 import limbway.reports.measure.criterion.Criteria;
@@ -240,17 +241,11 @@ final class LinkCommand implements Callable<Integer> {
 
     /** What decides about each thing that is noted; how many are noted does not matter. */
     private static String asked(LinkInfo info) {
-        return String.join(
-                "; ",
-                "limbway link",
-                info.limbwayVersion(),
-                info.sha256Hex(),
-                info.layout(),
-                "seed " + info.settings().seed(),
-                "days " + info.settings().days(),
-                "warm-up " + info.settings().warmUpDays(),
-                "date " + info.settings().date(),
-                "trips from " + info.demandReplications());
+        return new NotebookQuestion("; ", " ")
+                .says("limbway link", info.limbwayVersion(), info.sha256Hex(), info.layout())
+                .lives(info.settings())
+                .has("trips from", info.demandReplications())
+                .line();
     }
 
     private int answer(

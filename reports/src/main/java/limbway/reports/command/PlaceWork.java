@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 
 import limbway.model.study.Animal;
 import limbway.model.study.Variant;
+import limbway.reports.data.NotebookQuestion;
 import limbway.reports.data.PlaceInfo;
 import limbway.reports.measure.ElevatedTime;
 import limbway.reports.measure.placement.PlacingAnswer;
@@ -50,20 +51,14 @@ final class PlaceWork {
 
     /** All that decides what a repetition of a layout gives, in one line. */
     String question() {
-        return String.join(
-                " ",
-                "limbway",
-                Version.current(),
-                question.read().sha256Hex(),
-                "place",
-                "\"" + question.layout().name() + "\"",
-                "seed " + settings.seed(),
-                "days " + settings.days(),
-                "warm-up " + settings.warmUpDays(),
-                "date " + settings.date(),
-                "worth " + effort.worth,
-                String.join("+", wish.task().ids()) + (wish.task().withDeck() ? "+deck" : ""),
-                String.join(",", criteria.stream().map(Criterion::name).toList()));
+        return new NotebookQuestion(" ", " ")
+                .says("limbway", Version.current(), question.read().sha256Hex())
+                .has("place", "\"" + question.layout().name() + "\"")
+                .lives(settings)
+                .has("worth", effort.worth)
+                .says(String.join("+", wish.task().ids()) + (wish.task().withDeck() ? "+deck" : ""))
+                .says(String.join(",", criteria.stream().map(Criterion::name).toList()))
+                .line();
     }
 
     /** Repetitions that are lived at most. */

@@ -86,9 +86,13 @@ public record CompareInfo(
      * @return one line
      */
     public String question(List<String> measures) {
-        return "limbway compare " + limbwayVersion + "; scenario " + sha256Hex + "; seed " + settings.seed() + "; days "
-                + settings.days() + "; warm-up " + settings.warmUpDays() + "; date " + settings.date()
-                + "; threshold " + thresholdM + "; " + String.join(" ", measures);
+        return new NotebookQuestion("; ", " ")
+                .says("limbway compare " + limbwayVersion)
+                .has("scenario", sha256Hex)
+                .lives(settings)
+                .has("threshold", thresholdM)
+                .says(String.join(" ", measures))
+                .line();
     }
 
     @Override

@@ -46,17 +46,13 @@ public record SweepInfo(
      * @return one line
      */
     public String question(List<String> criteria) {
-        return String.join(
-                " ",
-                "sweep",
-                sha256Hex,
-                "seed=" + settings.seed(),
-                "days=" + settings.days(),
-                "warm-up=" + settings.warmUpDays(),
-                "date=" + settings.date(),
-                "threshold=" + thresholdM,
-                "limbway=" + limbwayVersion,
-                String.join(",", criteria));
+        return new NotebookQuestion(" ", "=")
+                .says("sweep", sha256Hex)
+                .lives(settings)
+                .has("threshold", thresholdM)
+                .has("limbway", limbwayVersion)
+                .says(String.join(",", criteria))
+                .line();
     }
 
     /**
