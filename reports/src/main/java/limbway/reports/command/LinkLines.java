@@ -1,10 +1,10 @@
 package limbway.reports.command;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
+import limbway.reports.words.WrappedLines;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.Proposal;
 
@@ -13,7 +13,6 @@ final class LinkLines {
 
     private static final int MOST_PROPOSALS = 5;
     private static final int MOST_FALLS = 5;
-    private static final int WIDTH = 108;
     private static final String INDENT = "    ";
     private static final String NONE_EXPECTED =
             "Going by today's trips, no single support is expected to bring travel to the ground if it fails.";
@@ -21,7 +20,7 @@ final class LinkLines {
             "No failure that was lived with brings travel to the ground, and going by today's trips none of the others is "
                     + "expected to.";
 
-    private final List<String> lines = new ArrayList<>();
+    private final WrappedLines lines = new WrappedLines();
 
     private LinkLines() {}
 
@@ -36,7 +35,7 @@ final class LinkLines {
         }
         for (Proposal proposal : proposals.subList(0, Math.min(MOST_PROPOSALS, proposals.size()))) {
             text.add(LinkText.sentence(proposal));
-            LinkText.lines(report, proposal).forEach(line -> text.lines.add(INDENT + line));
+            LinkText.lines(report, proposal).forEach(line -> text.lines.row(INDENT + line));
             String heldUp = LinkText.heldUp(proposal);
             if (!heldUp.isEmpty()) {
                 text.add(INDENT + heldUp);
@@ -57,20 +56,10 @@ final class LinkLines {
                         : "Look at these first, because they hurt most if they fail:");
         fragile.forEach(one -> text.add("  " + LinkText.sentence(one)));
         text.add("Ropes entangle; anchors and loads are for licensed people to judge.");
-        return text.lines;
+        return text.lines.all();
     }
 
-    /** A sentence on as many lines as it needs. */
     private void add(String text) {
-        String rest = text;
-        while (rest.length() > WIDTH) {
-            int end = rest.lastIndexOf(' ', WIDTH);
-            if (end <= INDENT.length()) {
-                break;
-            }
-            lines.add(rest.substring(0, end));
-            rest = INDENT + rest.substring(end + 1);
-        }
-        lines.add(rest);
+        lines.add(text);
     }
 }

@@ -1,6 +1,5 @@
 package limbway.reports.command;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -8,16 +7,16 @@ import limbway.reports.measure.Movers;
 import limbway.reports.measure.ScreenedAnswer;
 import limbway.reports.page.ScreenReport;
 import limbway.reports.page.ScreenText;
+import limbway.reports.words.WrappedLines;
 import limbway.sim.experiment.screening.Effect;
 
 /** The answer of a screening as lines of a terminal. */
 final class ScreenLines {
 
     private static final int MOST_ROWS = 10;
-    private static final int WIDTH = 108;
     private static final String INDENT = "    ";
 
-    private final List<String> lines = new ArrayList<>();
+    private final WrappedLines lines = new WrappedLines();
 
     private ScreenLines() {}
 
@@ -30,18 +29,18 @@ final class ScreenLines {
         text.add("And for time spent up high: " + ScreenText.sentence(report, ScreenedAnswer.ELEVATED));
         text.add("This rests on " + report.trajectories() + " walks with " + report.evaluations()
                 + " points. Each range is what is worth trying, not what is likely.");
-        return text.lines;
+        return text.lines.all();
     }
 
     private void table(Movers movers) {
         if (movers.effects().isEmpty()) {
             return;
         }
-        lines.add(String.format(
+        lines.row(String.format(
                 Locale.ROOT, "  %-27s %-20s %13s %7s  %s", "name", "range", "effect", "spread", "direction"));
         List<Effect> largest = movers.effects().stream().limit(MOST_ROWS).toList();
         for (List<String> row : ScreenText.table(largest).rows()) {
-            lines.add(String.format(
+            lines.row(String.format(
                     Locale.ROOT,
                     "  %-27s %-20s %13s %7s  %s",
                     row.get(5),
@@ -54,17 +53,7 @@ final class ScreenLines {
         add("  effect: mean absolute effect in points with its standard error; spread: how unlike the effects are");
     }
 
-    /** A sentence on as many lines as it needs. */
     private void add(String text) {
-        String rest = text;
-        while (rest.length() > WIDTH) {
-            int end = rest.lastIndexOf(' ', WIDTH);
-            if (end <= INDENT.length()) {
-                break;
-            }
-            lines.add(rest.substring(0, end));
-            rest = INDENT + rest.substring(end + 1);
-        }
-        lines.add(rest);
+        lines.add(text);
     }
 }

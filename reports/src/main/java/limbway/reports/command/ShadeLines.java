@@ -19,6 +19,7 @@ import limbway.reports.words.HeatText;
 import limbway.reports.words.Hours;
 import limbway.reports.words.RoofText;
 import limbway.reports.words.ShadeText;
+import limbway.reports.words.WrappedLines;
 
 /** The answer of a year of shade as lines of a terminal. */
 final class ShadeLines {
@@ -26,11 +27,9 @@ final class ShadeLines {
     private static final int MOST_PLATFORMS = 20;
     private static final int MOST_HOT = 4;
     private static final int NAME_WIDTH = 24;
-    private static final int WIDTH = 108;
-    private static final String INDENT = "    ";
 
     private final ShadeReport report;
-    private final List<String> lines = new ArrayList<>();
+    private final WrappedLines lines = new WrappedLines();
 
     private ShadeLines(ShadeReport report) {
         this.report = report;
@@ -45,7 +44,7 @@ final class ShadeLines {
         lines.roof();
         report.heat().ifPresent(lines::heat);
         lines.add(ShadeText.standardTime(report.year().calendar()));
-        return lines.lines;
+        return lines.lines.all();
     }
 
     private void verdict() {
@@ -61,18 +60,8 @@ final class ShadeLines {
         }
     }
 
-    /** A sentence on as many lines as it needs. */
     private void add(String text) {
-        String rest = text;
-        while (rest.length() > WIDTH) {
-            int end = rest.lastIndexOf(' ', WIDTH);
-            if (end <= INDENT.length()) {
-                break;
-            }
-            lines.add(rest.substring(0, end));
-            rest = INDENT + rest.substring(end + 1);
-        }
-        lines.add(rest);
+        lines.add(text);
     }
 
     private void table() {
@@ -84,14 +73,14 @@ final class ShadeLines {
         for (int month = 0; month < ShadeByHour.MONTHS; month++) {
             head.append("   ").append(ShadeText.MONTHS.get(month));
         }
-        lines.add(head.toString());
+        lines.row(head.toString());
         int[] hours = report.hours().hoursInBreach();
         for (int hour = hours[0]; hour <= hours[hours.length - 1]; hour++) {
             StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "  %02d:00", hour));
             for (int month = 0; month < ShadeByHour.MONTHS; month++) {
                 row.append(String.format(Locale.ROOT, "%6s", cell(month, hour)));
             }
-            lines.add(row.toString().stripTrailing());
+            lines.row(row.toString().stripTrailing());
         }
     }
 
@@ -102,7 +91,7 @@ final class ShadeLines {
 
     private void platforms() {
         if (report.platforms().isEmpty()) {
-            lines.add("there is no platform in this layout");
+            lines.row("there is no platform in this layout");
             return;
         }
         add("platforms, time in shade while the sun is up"
@@ -115,10 +104,10 @@ final class ShadeLines {
                     platform.platform(),
                     Figures.decimals(platform.shadedMinutes() / 60.0, 0),
                     Figures.percent(platform.share()));
-            lines.add(report.isKept() ? line : line + "   " + mended(platform));
+            lines.row(report.isKept() ? line : line + "   " + mended(platform));
         }
         if (shown < report.platforms().size()) {
-            lines.add("  and " + (report.platforms().size() - shown) + " more; --json tells all");
+            lines.row("  and " + (report.platforms().size() - shown) + " more; --json tells all");
         }
     }
 
@@ -128,7 +117,7 @@ final class ShadeLines {
         }
         report.toTry().ifPresent(roof -> {
             add("to mend: " + RoofText.of(report.roof()) + " To try it, add under covers:");
-            RoofText.asScenario(roof).forEach(line -> lines.add("  " + line));
+            RoofText.asScenario(roof).forEach(line -> lines.row("  " + line));
         });
     }
 

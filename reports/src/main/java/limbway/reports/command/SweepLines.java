@@ -12,17 +12,15 @@ import limbway.reports.measure.sweep.SweptCase;
 import limbway.reports.measure.sweep.SweptFactor;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.reports.words.WrappedLines;
 import limbway.sim.experiment.statistics.Interval;
 
 /** The answer of a sweep as lines of a terminal. */
 final class SweepLines {
 
-    private static final int WIDTH = 108;
-    private static final String INDENT = "    ";
-
     private final Swept swept;
     private final DesignCriterion criterion;
-    private final List<String> lines = new ArrayList<>();
+    private final WrappedLines lines = new WrappedLines();
 
     private SweepLines(Swept swept, DesignCriterion criterion) {
         this.swept = swept;
@@ -40,7 +38,7 @@ final class SweepLines {
                 + " under the same chance.");
         text.best();
         text.effects();
-        return text.lines;
+        return text.lines.all();
     }
 
     private void best() {
@@ -141,17 +139,7 @@ final class SweepLines {
                         + Figures.plain(interval.hi().orElseThrow()) + ")";
     }
 
-    /** A sentence on as many lines as it needs. */
     private void add(String text) {
-        String rest = text;
-        while (rest.length() > WIDTH) {
-            int end = rest.lastIndexOf(' ', WIDTH);
-            if (end <= INDENT.length()) {
-                break;
-            }
-            lines.add(rest.substring(0, end));
-            rest = INDENT + rest.substring(end + 1);
-        }
-        lines.add(rest);
+        lines.add(text);
     }
 }
