@@ -1,6 +1,5 @@
 package limbway.sim.experiment.statistics;
 
-import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -26,39 +25,15 @@ public record ShareInterval(double share, double lo, double hi, int n) {
      * @source Wilson 1927, J. Am. Stat. Assoc. 22:209-212, doi 10.1080/01621459.1927.10502953
      */
     public static ShareInterval wilson(int counted, int n) {
-        requireCases(counted, n);
+        if (!(n >= 1 && counted >= 0 && counted <= n)) {
+            throw new IllegalArgumentException(
+                    "share: counted = " + counted + ", n = " + n + ", allowed 0 to n, and n 1 or more");
+        }
         double z = new NormalDistribution(null, 0, 1).inverseCumulativeProbability(UPPER_TAIL);
         double share = (double) counted / n;
         double middle = counted + z * z / 2;
         double half = z * Math.sqrt(n * share * (1 - share) + z * z / 4);
         return new ShareInterval(
                 share, Math.max(0, (middle - half) / (n + z * z)), Math.min(1, (middle + half) / (n + z * z)), n);
-    }
-
-    /**
-     * The exact interval: at least the stated confidence whatever the true share, and wider for it.
-     *
-     * @param counted cases that are so, 0 to {@code n}
-     * @param n all cases, 1 or more
-     * @return share and interval
-     * @throws IllegalArgumentException if the count is outside its range
-     * @source Clopper and Pearson 1934, Biometrika 26:404-413, doi 10.1093/biomet/26.4.404
-     */
-    public static ShareInterval exact(int counted, int n) {
-        requireCases(counted, n);
-        double lo = counted == 0 ? 0 : beta(counted, n - counted + 1, 1 - UPPER_TAIL);
-        double hi = counted == n ? 1 : beta(counted + 1, n - counted, UPPER_TAIL);
-        return new ShareInterval((double) counted / n, lo, hi, n);
-    }
-
-    private static double beta(double a, double b, double probability) {
-        return new BetaDistribution(null, a, b).inverseCumulativeProbability(probability);
-    }
-
-    private static void requireCases(int counted, int n) {
-        if (!(n >= 1 && counted >= 0 && counted <= n)) {
-            throw new IllegalArgumentException(
-                    "share: counted = " + counted + ", n = " + n + ", allowed 0 to n, and n 1 or more");
-        }
     }
 }
