@@ -1,7 +1,13 @@
 package limbway.reports;
 
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -12,6 +18,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Holds the modules apart, and the packages of each free of cycles. */
@@ -93,6 +100,21 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule NO_STATIC_STATE =
             fields().that().areStatic().should().beFinal().because("two runs in one process must not meet");
+
+    /** One name for one thing; what stays within its package may be called what it likes. */
+    @ArchTest
+    static void publicTypesHaveNamesOfTheirOwn(JavaClasses classes) {
+        Map<String, List<String>> named = classes.stream()
+                .filter(type -> type.isTopLevelClass() && type.getModifiers().contains(JavaModifier.PUBLIC))
+                .filter(type -> !type.getSimpleName().equals("package-info"))
+                .collect(Collectors.groupingBy(
+                        JavaClass::getSimpleName,
+                        TreeMap::new,
+                        Collectors.mapping(JavaClass::getName, Collectors.toList())));
+        assertTrue(named.size() >= 250, "public types seen = " + named.size());
+        named.values().removeIf(types -> types.size() == 1);
+        assertEquals(Map.of(), named);
+    }
 
     /** A rule that sees no classes holds; there were more than 250 when this was written. */
     @ArchTest

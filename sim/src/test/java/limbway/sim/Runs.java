@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 
 import limbway.sim.animal.DaySettings;
-import limbway.sim.day.Audit;
+import limbway.sim.day.AccountAudit;
 import limbway.sim.experiment.Experiment;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.RunSettings;
@@ -37,7 +37,7 @@ public final class Runs {
 
     /** Several replications under given settings. */
     public static Outcome all(Habitat habitat, RunSettings settings, DaySettings day) {
-        return Experiment.run(habitat, settings, day, (done, total) -> {}, Audit.STRICT);
+        return Experiment.run(habitat, settings, day, (done, total) -> {}, AccountAudit.STRICT);
     }
 
     /** The trips of the animals before a number. */

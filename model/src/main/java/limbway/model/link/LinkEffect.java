@@ -9,7 +9,7 @@ import java.util.List;
  * @param crossings what each body pays to cross it, in the order of the bodies
  * @param local whether that was found from its surroundings alone, not by compiling the whole
  */
-public record LinkEffect(List<WayCosts> costs, List<Crossing> crossings, boolean local) {
+public record LinkEffect(List<WayCosts> costs, List<LinkCrossing> crossings, boolean local) {
 
     /** Keeps copies of the lists. */
     public LinkEffect {

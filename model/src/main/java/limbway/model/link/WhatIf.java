@@ -175,14 +175,15 @@ public final class WhatIf {
         return costs;
     }
 
-    private static List<Crossing> crossings(RouteGraph of, Map<Body, MoveCosts> costs, Alteration.SupportAdded link) {
+    private static List<LinkCrossing> crossings(
+            RouteGraph of, Map<Body, MoveCosts> costs, Alteration.SupportAdded link) {
         HoldsByPlace there = new HoldsByPlace(of);
         int from = there.at(link.support().axis().start());
         int to = there.at(link.support().axis().end());
-        List<Crossing> crossings = new ArrayList<>();
+        List<LinkCrossing> crossings = new ArrayList<>();
         for (Map.Entry<Body, MoveCosts> entry : costs.entrySet()) {
             IncomingMoves moves = new IncomingMoves(of, entry.getValue());
-            crossings.add(new Crossing(
+            crossings.add(new LinkCrossing(
                     entry.getKey(),
                     ReverseTree.offGround(moves, new int[] {to}).milliJ(from),
                     ReverseTree.offGround(moves, new int[] {from}).milliJ(to)));

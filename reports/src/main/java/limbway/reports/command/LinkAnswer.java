@@ -13,7 +13,7 @@ import limbway.reports.data.Json;
 import limbway.reports.data.RunRecord;
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
-import limbway.sim.experiment.link.Difference;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
@@ -70,7 +70,7 @@ final class LinkAnswer {
         one.put(
                 "held_up",
                 proposal.heldUp()
-                        .flatMap(Difference::offGround)
+                        .flatMap(LivedDifference::offGround)
                         .map(Json::interval)
                         .orElse(null));
         one.put("sentence", LinkText.sentence(proposal));
@@ -81,12 +81,12 @@ final class LinkAnswer {
     /** As lived; else what is expected, which has no interval. */
     private static Map<String, Object> gain(Proposal proposal) {
         return proposal.lived()
-                .flatMap(Difference::offGround)
+                .flatMap(LivedDifference::offGround)
                 .map(Json::interval)
                 .orElseGet(() -> Json.interval(new Interval(proposal.offGroundGain(), OptionalDouble.empty(), 0)));
     }
 
-    private static boolean nobodyTravels(Optional<Difference> lived) {
+    private static boolean nobodyTravels(Optional<LivedDifference> lived) {
         return lived.isPresent() && lived.get().offGround().isEmpty();
     }
 
@@ -106,7 +106,7 @@ final class LinkAnswer {
         one.put(
                 "lived_difference",
                 fragile.lived()
-                        .flatMap(Difference::offGround)
+                        .flatMap(LivedDifference::offGround)
                         .map(Json::interval)
                         .orElse(null));
         one.put("lived_without", fragile.lived().isPresent());

@@ -14,7 +14,7 @@ import limbway.reports.measure.placement.PlacingAnswer;
 import limbway.reports.measure.placement.PlacingCriteria;
 import limbway.reports.page.PlaceReport;
 import limbway.reports.page.PlaceText;
-import limbway.sim.experiment.placement.Candidate;
+import limbway.sim.experiment.placement.CandidatePlace;
 
 /** The machine-readable answer of a placing, and its record. */
 final class PlaceAnswer {
@@ -69,7 +69,7 @@ final class PlaceAnswer {
         List<Object> places = new ArrayList<>();
         List<String> ids = report.answer().task().ids();
         for (int i = 0; i < ids.size(); i++) {
-            Candidate spot = layout.placing().spots().get(i);
+            CandidatePlace spot = layout.placing().spots().get(i);
             Map<String, Object> place = new LinkedHashMap<>();
             place.put("place", ids.get(i));
             place.put("at", spot.words());

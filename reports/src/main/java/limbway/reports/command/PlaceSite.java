@@ -17,7 +17,7 @@ import limbway.sim.experiment.Experiment;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.Progress;
 import limbway.sim.experiment.RunSettings;
-import limbway.sim.experiment.placement.Candidate;
+import limbway.sim.experiment.placement.CandidatePlace;
 import limbway.sim.experiment.placement.CandidatePlaces;
 import limbway.sim.experiment.placement.CandidateSieve;
 import limbway.sim.experiment.placement.CandidateSieve.Sifted;
@@ -48,7 +48,7 @@ record PlaceSite(
         Map<PlacingRule, Integer> out,
         int unreachable,
         int staying,
-        List<Candidate> candidates,
+        List<CandidatePlace> candidates,
         ExpectedTravel travel,
         List<String> standing) {
 
@@ -73,7 +73,7 @@ record PlaceSite(
         Variant layout = base.layout();
         PlacingTask task = wish.task();
         double spacingM = wish.spacingM().orElse(USUAL_SPACING_M);
-        List<Candidate> all = wish.given()
+        List<CandidatePlace> all = wish.given()
                 .orElseGet(() -> task.withDeck()
                         ? CandidatePlaces.firm(layout.enclosure(), spacingM)
                         : CandidatePlaces.along(layout.enclosure(), spacingM));
@@ -82,13 +82,13 @@ record PlaceSite(
                 wish.rules(), task, layout, base.bodies(), question.study().climate(), settings.date());
         Sifted sifted = sieve.sift(all);
         requireNoContradiction(sifted, wish.rules(), task);
-        List<Candidate> sound = IntStream.range(0, all.size())
+        List<CandidatePlace> sound = IntStream.range(0, all.size())
                 .filter(c -> sifted.broken().get(c).isEmpty())
                 .mapToObj(all::get)
                 .toList();
 
-        List<Candidate> staying = staying(layout, task, sound, sieve);
-        List<Candidate> spots = Stream.concat(sound.stream(), staying.stream()).toList();
+        List<CandidatePlace> staying = staying(layout, task, sound, sieve);
+        List<CandidatePlace> spots = Stream.concat(sound.stream(), staying.stream()).toList();
         List<String> ofKind = layout.enclosure().resources().stream()
                 .filter(resource -> resource.kind() == task.kind())
                 .map(Resource::id)
@@ -136,14 +136,14 @@ record PlaceSite(
      * Spots of now of places that are moved together, so that some may stay: those that break no rule, but that of heat, which
      * asks for no more than now, and that are no candidates anyway.
      */
-    private static List<Candidate> staying(
-            Variant layout, PlacingTask task, List<Candidate> sound, CandidateSieve sieve) {
+    private static List<CandidatePlace> staying(
+            Variant layout, PlacingTask task, List<CandidatePlace> sound, CandidateSieve sieve) {
         if (task.moved().size() < 2) {
             return List.of();
         }
-        List<Candidate> now = layout.enclosure().resources().stream()
+        List<CandidatePlace> now = layout.enclosure().resources().stream()
                 .filter(resource -> task.moved().contains(resource.id()))
-                .map(Candidate::asItIs)
+                .map(CandidatePlace::asItIs)
                 .filter(spot -> sound.stream().noneMatch(spot::coincides))
                 .toList();
         Sifted sifted = sieve.sift(now);
@@ -154,7 +154,7 @@ record PlaceSite(
                 .toList();
     }
 
-    private static void requireEnough(List<Candidate> all, PlacingTask task) throws Refusal {
+    private static void requireEnough(List<CandidatePlace> all, PlacingTask task) throws Refusal {
         if (all.size() > MOST_CANDIDATES) {
             throw Refusal.of(
                     "there are too many candidates",
@@ -210,7 +210,7 @@ record PlaceSite(
     }
 
     /** Those that all bodies get to and back from; given ones that are not reached are refused. */
-    private static List<Integer> reached(PlaceWish wish, List<Candidate> sound, ExpectedTravel travel) throws Refusal {
+    private static List<Integer> reached(PlaceWish wish, List<CandidatePlace> sound, ExpectedTravel travel) throws Refusal {
         List<Integer> reached = IntStream.range(0, sound.size())
                 .filter(c -> travel.cannotReach(c).isEmpty())
                 .boxed()
@@ -225,7 +225,7 @@ record PlaceSite(
         return reached;
     }
 
-    private static String unreached(List<Candidate> sound, ExpectedTravel travel, int most) {
+    private static String unreached(List<CandidatePlace> sound, ExpectedTravel travel, int most) {
         return String.join(
                 "; ",
                 IntStream.range(0, sound.size())

@@ -5,7 +5,7 @@ import java.util.Optional;
 
 import limbway.scenarios.PlacingGiven;
 import limbway.scenarios.entry.PlacingEntry;
-import limbway.sim.experiment.placement.Candidate;
+import limbway.sim.experiment.placement.CandidatePlace;
 import limbway.sim.experiment.placement.PlacingRules;
 import limbway.sim.experiment.placement.PlacingTask;
 
@@ -17,7 +17,7 @@ import limbway.sim.experiment.placement.PlacingTask;
  * @param given candidates of the scenario; empty if they are to be made
  * @param spacingM distance at which they are made, or empty for the usual one
  */
-record PlaceWish(PlacingTask task, PlacingRules rules, Optional<List<Candidate>> given, Optional<Double> spacingM) {
+record PlaceWish(PlacingTask task, PlacingRules rules, Optional<List<CandidatePlace>> given, Optional<Double> spacingM) {
 
     /** What the command line says counts before what the scenario says; a spacing makes candidates in any case. */
     static PlaceWish of(Question question, PlaceOptions options) throws Refusal {
@@ -25,7 +25,7 @@ record PlaceWish(PlacingTask task, PlacingRules rules, Optional<List<Candidate>>
         PlacingRules rules =
                 scenario.map(PlacingGiven::entry).map(PlaceWish::rules).orElse(PlacingRules.standard());
         Optional<Double> spacingM = Optional.ofNullable(options.spacingM);
-        Optional<List<Candidate>> given = scenario.filter(
+        Optional<List<CandidatePlace>> given = scenario.filter(
                         placing -> !placing.entry().candidates().isEmpty() && spacingM.isEmpty())
                 .map(placing -> candidates(placing, question.layout().name()));
         return new PlaceWish(options.task(question.layout()), options.rules(rules), given, spacingM);
@@ -43,9 +43,9 @@ record PlaceWish(PlacingTask task, PlacingRules rules, Optional<List<Candidate>>
                 entry.barrierM().orElse(standard.barrierM()));
     }
 
-    private static List<Candidate> candidates(PlacingGiven placing, String layout) {
+    private static List<CandidatePlace> candidates(PlacingGiven placing, String layout) {
         return placing.candidates().getOrDefault(layout, List.of()).stream()
-                .map(spot -> new Candidate(spot.words(), spot.at(), spot.on()))
+                .map(spot -> new CandidatePlace(spot.words(), spot.at(), spot.on()))
                 .toList();
     }
 }

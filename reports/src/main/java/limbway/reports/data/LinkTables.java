@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.link.Candidate;
-import limbway.sim.experiment.link.Difference;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.LinkFindings;
 import limbway.sim.experiment.link.Proposal;
@@ -55,11 +55,11 @@ public final class LinkTables {
                         CsvTable.number(proposal.expected().flippedTripsPerDay(), CENTIMETRES),
                         mean(proposal.lived(), 1),
                         proposal.lived()
-                                .flatMap(Difference::offGround)
+                                .flatMap(LivedDifference::offGround)
                                 .map(gain -> CsvTable.number(gain.lo(), DECIMALS))
                                 .orElse(""),
                         proposal.lived()
-                                .flatMap(Difference::offGround)
+                                .flatMap(LivedDifference::offGround)
                                 .map(gain -> CsvTable.number(gain.hi(), DECIMALS))
                                 .orElse(""),
                         proposal.lived()
@@ -95,8 +95,8 @@ public final class LinkTables {
         return table;
     }
 
-    private static String mean(Optional<Difference> lived, int sign) {
-        return lived.flatMap(Difference::offGround)
+    private static String mean(Optional<LivedDifference> lived, int sign) {
+        return lived.flatMap(LivedDifference::offGround)
                 .map(gain -> CsvTable.number(sign * gain.mean(), DECIMALS))
                 .orElse("");
     }

@@ -13,7 +13,7 @@ import limbway.model.link.Limit;
 import limbway.reports.chart.DataTable;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
-import limbway.sim.experiment.link.Difference;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
@@ -76,7 +76,7 @@ public final class LinkText {
                     + points(proposal.expected().offGroundShare()) + " points; about "
                     + Figures.decimals(proposal.expected().flippedTripsPerDay(), 1) + " trips a day leave the ground.";
         }
-        Difference told = proposal.heldUp()
+        LivedDifference told = proposal.heldUp()
                 .filter(again -> again.offGround().isPresent())
                 .or(proposal::lived)
                 .orElseThrow();
@@ -118,9 +118,9 @@ public final class LinkText {
      * @return one sentence, or empty where it was not or nobody travels
      */
     public static String heldUp(Proposal proposal) {
-        boolean again = proposal.heldUp().flatMap(Difference::offGround).isPresent();
+        boolean again = proposal.heldUp().flatMap(LivedDifference::offGround).isPresent();
         return proposal.lived()
-                .flatMap(Difference::offGround)
+                .flatMap(LivedDifference::offGround)
                 .filter(found -> again)
                 .map(found -> "That is under chance that had no part in choosing it; in the search it came first with "
                         + IntervalText.points(found.mean(), found.lo(), found.hi()) + " points.")
@@ -236,7 +236,7 @@ public final class LinkText {
                 rows);
     }
 
-    private static String points(Difference difference) {
+    private static String points(LivedDifference difference) {
         return difference
                 .offGround()
                 .map(gain -> IntervalText.points(gain.mean(), gain.lo(), gain.hi()))

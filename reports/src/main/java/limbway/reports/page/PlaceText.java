@@ -15,7 +15,7 @@ import limbway.reports.measure.placement.PlacingAnswer;
 import limbway.reports.measure.placement.PlacingCriteria;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
-import limbway.sim.experiment.placement.Candidate;
+import limbway.sim.experiment.placement.CandidatePlace;
 import limbway.sim.experiment.placement.PlacingRule;
 import limbway.sim.experiment.placement.PlacingTask;
 import limbway.sim.experiment.statistics.Interval;
@@ -59,7 +59,7 @@ public final class PlaceText {
     }
 
     /** Where a candidate is; the height beside a distance along something that is not upright. */
-    private static String told(PlaceReport report, Candidate candidate) {
+    private static String told(PlaceReport report, CandidatePlace candidate) {
         boolean lying = report.before().enclosure().supports().stream()
                 .filter(support -> support.id().equals(candidate.on()))
                 .anyMatch(support -> support.kind() != SupportKind.POLE && support.kind() != SupportKind.TRUNK);

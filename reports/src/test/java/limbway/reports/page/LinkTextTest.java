@@ -12,7 +12,7 @@ import limbway.model.link.Fall;
 import limbway.model.link.Gain;
 import limbway.model.link.LinkKind;
 import limbway.model.link.Tie;
-import limbway.sim.experiment.link.Difference;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
@@ -29,14 +29,14 @@ class LinkTextTest {
             new Tie("b", "b at 4", new Point(5, 0, 4)),
             0.08);
 
-    private static Difference difference(double... shares) {
-        return new Difference(
+    private static LivedDifference difference(double... shares) {
+        return new LivedDifference(
                 Interval.of(java.util.Arrays.stream(shares).boxed().toList()),
                 Interval.of(List.of(3.0, 3.0)).orElseThrow(),
                 1001);
     }
 
-    private static String fall(Difference lived) {
+    private static String fall(LivedDifference lived) {
         Fall fall = new Fall("mast", Set.of("line"), null, Set.of("tray"));
         return LinkText.sentence(new Fragile(fall, new Gain(-0.2, -4), Optional.ofNullable(lived)));
     }

@@ -26,7 +26,7 @@ public final class Replication extends SimState {
     private static final long serialVersionUID = 1;
 
     private final transient RunPlan plan;
-    private final transient Audit audit;
+    private final transient AccountAudit audit;
     private final transient Chance chance;
     private final transient List<Ape> group;
     private final transient Larder larder;
@@ -43,11 +43,11 @@ public final class Replication extends SimState {
      * @param chance its chance
      * @param audit looks at the accounts after every event
      */
-    public Replication(RunPlan plan, Chance chance, Audit audit) {
+    public Replication(RunPlan plan, Chance chance, AccountAudit audit) {
         this(plan, chance, audit, new Larder(plan.resources().size()));
     }
 
-    Replication(RunPlan plan, Chance chance, Audit audit, Larder larder) {
+    Replication(RunPlan plan, Chance chance, AccountAudit audit, Larder larder) {
         super(chance.seed());
         this.plan = plan;
         this.audit = audit;
@@ -162,7 +162,7 @@ public final class Replication extends SimState {
     }
 
     private void check() {
-        if (audit != Audit.OFF) {
+        if (audit != AccountAudit.OFF) {
             audit.check(reserves(), larder.stocks(plan.resources()));
         }
     }

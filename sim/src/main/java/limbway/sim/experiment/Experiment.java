@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 import limbway.sim.animal.DaySettings;
 import limbway.sim.chance.Chance;
-import limbway.sim.day.Audit;
+import limbway.sim.day.AccountAudit;
 import limbway.sim.day.Replication;
 import limbway.sim.day.RunPlan;
 import limbway.sim.habitat.Habitat;
@@ -25,9 +25,9 @@ public final class Experiment {
 
     private final RunSettings settings;
     private final RunPlan plan;
-    private final Audit audit;
+    private final AccountAudit audit;
 
-    private Experiment(Habitat habitat, RunSettings settings, DaySettings day, Audit audit) {
+    private Experiment(Habitat habitat, RunSettings settings, DaySettings day, AccountAudit audit) {
         this.settings = settings;
         this.plan = new RunPlan(habitat, day, settings.date(), settings.days(), settings.warmUpDays());
         this.audit = audit;
@@ -47,7 +47,7 @@ public final class Experiment {
      * @throws IllegalArgumentException if no animal could stop anywhere, or food is put out at a place that does not exist
      */
     public static Outcome run(Habitat habitat, RunSettings settings, DaySettings day, Progress progress) {
-        return run(habitat, settings, day, progress, Audit.OFF);
+        return run(habitat, settings, day, progress, AccountAudit.OFF);
     }
 
     /**
@@ -61,7 +61,8 @@ public final class Experiment {
      * @return what happened
      * @throws IllegalStateException if an account does not balance
      */
-    public static Outcome run(Habitat habitat, RunSettings settings, DaySettings day, Progress progress, Audit audit) {
+    public static Outcome run(
+            Habitat habitat, RunSettings settings, DaySettings day, Progress progress, AccountAudit audit) {
         Journal[] journals = new Journal[settings.replications()];
         boolean complete = new Experiment(habitat, settings, day, audit)
                 .run(progress, journal -> journals[journal.replication() - settings.firstReplication()] = journal);
@@ -82,7 +83,7 @@ public final class Experiment {
      */
     public static boolean forEach(
             Habitat habitat, RunSettings settings, DaySettings day, Progress progress, Consumer<Journal> each) {
-        return new Experiment(habitat, settings, day, Audit.OFF).run(progress, each);
+        return new Experiment(habitat, settings, day, AccountAudit.OFF).run(progress, each);
     }
 
     private boolean run(Progress progress, Consumer<Journal> each) {

@@ -33,7 +33,7 @@ class ContentionTest {
 
     private Journal lived(DaySettings chosen) {
         RunPlan plan = new RunPlan(habitat, chosen, Runs.DATE, DAYS);
-        return new Replication(plan, new Chance(5, 1), Audit.STRICT)
+        return new Replication(plan, new Chance(5, 1), AccountAudit.STRICT)
                 .run(() -> false)
                 .orElseThrow();
     }
@@ -143,7 +143,7 @@ class ContentionTest {
     @Test
     void eventsThatMeanNothingChangeNoContest() {
         RunPlan plan = new RunPlan(habitat, settings, Runs.DATE, DAYS);
-        Replication disturbed = new Replication(plan, new Chance(5, 1), Audit.STRICT);
+        Replication disturbed = new Replication(plan, new Chance(5, 1), AccountAudit.STRICT);
         for (int i = 0; i < 5000; i++) {
             disturbed.schedule.scheduleOnce((double) (i * 300_000L), 0, state -> {});
         }

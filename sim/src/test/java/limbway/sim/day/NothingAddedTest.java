@@ -39,7 +39,7 @@ class NothingAddedTest {
     /** Lives with events at odd times, none of which is a time at which something happens anyway. */
     private static Journal lived(Habitat habitat, DaySettings day, Consumer<List<Ape>> event) {
         RunPlan plan = new RunPlan(habitat, day, Runs.DATE, DAYS);
-        Replication replication = new Replication(plan, new Chance(SEED, 1), Audit.STRICT);
+        Replication replication = new Replication(plan, new Chance(SEED, 1), AccountAudit.STRICT);
         int[] happened = {0};
         for (int i = 0; i < EVENTS; i++) {
             int ordering = i % 8;
@@ -56,7 +56,7 @@ class NothingAddedTest {
     @Test
     void eventsThatMeanNothingChangeNothing() {
         RunPlan plan = new RunPlan(RichDays.of(Yard.furnished().build()), DaySettings.standard(), Runs.DATE, DAYS);
-        Journal without = new Replication(plan, new Chance(SEED, 1), Audit.STRICT)
+        Journal without = new Replication(plan, new Chance(SEED, 1), AccountAudit.STRICT)
                 .run(() -> false)
                 .orElseThrow();
         Runs.assertAlike(without, usual);

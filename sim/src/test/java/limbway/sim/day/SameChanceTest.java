@@ -45,7 +45,7 @@ class SameChanceTest {
     void eventsThatMeanNothingChangeNothing() {
         RunPlan plan =
                 new RunPlan(Yard.furnished().build(), DaySettings.standard().withoutWorth(), Runs.DATE, DAYS);
-        Replication replication = new Replication(plan, new Chance(SEED, 1), Audit.STRICT);
+        Replication replication = new Replication(plan, new Chance(SEED, 1), AccountAudit.STRICT);
         int[] happened = {0};
         for (int i = 0; i < 5000; i++) {
             // pairs at the same moment with the same order, so that MASON has to shuffle them

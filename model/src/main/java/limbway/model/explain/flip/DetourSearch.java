@@ -29,11 +29,11 @@ final class DetourSearch {
 
     private record Probe(EndRetied change, long gainMilliJ) {}
 
-    private final Trial trial;
+    private final ChangeTrial trial;
     private final TripTrees trees;
     private final Enclosure enclosure;
 
-    DetourSearch(Trial trial, TripTrees trees) {
+    DetourSearch(ChangeTrial trial, TripTrees trees) {
         this.trial = trial;
         this.trees = trees;
         this.enclosure = trial.question().enclosure();

@@ -22,9 +22,9 @@ public final class Flips {
     public static final long HOLDS_ALLOWED = 250_000;
 
     /** Longest rope that is looked at [m]. */
-    public static final double LONGEST_LINK_M = LinkSearch.LONGEST_M;
+    public static final double LONGEST_LINK_M = AddedLinkSearch.LONGEST_M;
 
-    private final Trial trial;
+    private final ChangeTrial trial;
     private final TripTrees trees;
     private final TripQuestion question;
     private final GroundReason reason;
@@ -35,7 +35,7 @@ public final class Flips {
         this.question = question;
         this.reason = reason;
         this.trees = new TripTrees(question, graph);
-        this.trial = new Trial(question, limits, graph.holdCount(), holdsAllowed);
+        this.trial = new ChangeTrial(question, limits, graph.holdCount(), holdsAllowed);
     }
 
     /**
@@ -137,7 +137,7 @@ public final class Flips {
             none.add(new NoFlip(FlipKind.LINK, NoFlip.Why.USED_FROM_GROUND));
             return;
         }
-        found(FlipKind.LINK, new LinkSearch(trial, trees).find().stream().toList());
+        found(FlipKind.LINK, new AddedLinkSearch(trial, trees).find().stream().toList());
     }
 
     /** Moving one place helps nothing while the other is used from the ground only. */

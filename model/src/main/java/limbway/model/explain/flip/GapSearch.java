@@ -13,10 +13,10 @@ import limbway.model.geometry.Point;
 /** Makes a gap shorter: carries a free end on, or puts a pole nearer. */
 final class GapSearch {
 
-    private final Trial trial;
+    private final ChangeTrial trial;
     private final Enclosure enclosure;
 
-    GapSearch(Trial trial) {
+    GapSearch(ChangeTrial trial) {
         this.trial = trial;
         this.enclosure = trial.question().enclosure();
     }

@@ -27,12 +27,12 @@ final class PlaceSearch {
 
     private record Candidate(PlaceMoved change, double failsM) {}
 
-    private final Trial trial;
+    private final ChangeTrial trial;
     private final TripTrees trees;
     private final Enclosure enclosure;
     private final Map<String, List<Integer>> holdsOf = new LinkedHashMap<>();
 
-    PlaceSearch(Trial trial, TripTrees trees) {
+    PlaceSearch(ChangeTrial trial, TripTrees trees) {
         this.trial = trial;
         this.trees = trees;
         this.enclosure = trial.question().enclosure();

@@ -23,7 +23,7 @@ final class RopeFitting {
     /** Places so near to one at which nothing can be built are passed over as well [m]. */
     private static final double BESIDE_M = 0.3;
 
-    private final Trial trial;
+    private final ChangeTrial trial;
     private final String name;
     private final List<Anchors.Anchor> starts;
     private final List<Anchors.Anchor> ends;
@@ -33,7 +33,7 @@ final class RopeFitting {
     private double askedMilliJ;
 
     RopeFitting(
-            Trial trial,
+            ChangeTrial trial,
             String name,
             List<Anchors.Anchor> starts,
             List<Anchors.Anchor> ends,

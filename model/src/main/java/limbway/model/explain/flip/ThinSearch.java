@@ -16,9 +16,9 @@ final class ThinSearch {
     /** So many supports are tried, those nearest to the straight line of the trip first. */
     private static final int MOST_TRIED = 8;
 
-    private final Trial trial;
+    private final ChangeTrial trial;
 
-    ThinSearch(Trial trial) {
+    ThinSearch(ChangeTrial trial) {
         this.trial = trial;
     }
 

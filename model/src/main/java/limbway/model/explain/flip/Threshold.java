@@ -12,9 +12,9 @@ final class Threshold {
 
     private static final int MOST_TRIED = 24;
 
-    private final Trial trial;
+    private final ChangeTrial trial;
 
-    Threshold(Trial trial) {
+    Threshold(ChangeTrial trial) {
         this.trial = trial;
     }
 

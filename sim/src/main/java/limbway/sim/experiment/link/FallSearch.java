@@ -58,7 +58,7 @@ final class FallSearch {
             if (one.expected().offGroundShare() >= 0) {
                 break;
             }
-            Optional<Difference> difference = lives.difference(
+            Optional<LivedDifference> difference = lives.difference(
                     "without " + fall.cause(),
                     () -> question.habitat().apply(fallen(fall)),
                     LinkSearch.CHECK_FROM,

@@ -81,7 +81,7 @@ public final class LinkSearch {
         if (!outcome.complete()) {
             return Optional.empty();
         }
-        List<Errand> errands = Demand.of(outcome);
+        List<Errand> errands = DayErrands.of(outcome);
         Map<Body, Routes> routes = new LinkedHashMap<>();
         habitat.bodies().forEach(body -> routes.put(body, habitat.routes(body)));
         WhatIf whatIf = new WhatIf(
@@ -129,7 +129,7 @@ public final class LinkSearch {
         LinkEffect[] effects = new LinkEffect[all.size()];
         for (int i = 0; i < effects.length; i++) {
             effects[i] = notebook.find(priceKey(i))
-                    .flatMap(values -> Figures.effect(values, errands, bodies))
+                    .flatMap(values -> NotedFigures.effect(values, errands, bodies))
                     .orElse(null);
         }
         int[] open = IntStream.range(0, effects.length)
@@ -142,7 +142,7 @@ public final class LinkSearch {
                 new Stage("pricing links", progress, known).begun(open.length),
                 (i, stop) -> {
                     LinkEffect effect = whatIf.effect(additions.alone(all.get(open[i])));
-                    notebook.note(priceKey(open[i]), Figures.of(effect));
+                    notebook.note(priceKey(open[i]), NotedFigures.of(effect));
                     return Optional.of(effect);
                 });
         return priced.map(found -> {

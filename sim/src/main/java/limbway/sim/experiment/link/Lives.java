@@ -27,7 +27,7 @@ final class Lives {
     }
 
     /** The difference that a change makes, without a share where nobody travels; empty if it was stopped. */
-    Optional<Difference> difference(String key, Supplier<Habitat> changed, int first, String stage) {
+    Optional<LivedDifference> difference(String key, Supplier<Habitat> changed, int first, String stage) {
         Stage told = new Stage(stage, progress);
         int count = question.settings().replications();
         Optional<double[][]> before =
@@ -46,7 +46,8 @@ final class Lives {
             add(before.get()[i][1] - after.get()[i][1], trips);
         }
         // trips are counted in every repetition, also where there are none
-        return Optional.of(new Difference(Interval.of(share), Interval.of(trips).orElseThrow(), first));
+        return Optional.of(
+                new LivedDifference(Interval.of(share), Interval.of(trips).orElseThrow(), first));
     }
 
     private static void add(double difference, List<Double> to) {

@@ -15,7 +15,8 @@ import limbway.sim.experiment.statistics.Interval;
  * @param lived what living with them did; empty if that was not tried
  * @param heldUp the same once more under chance that had no part in choosing; only for the best
  */
-public record Proposal(List<Candidate> links, Gain expected, Optional<Difference> lived, Optional<Difference> heldUp) {
+public record Proposal(
+        List<Candidate> links, Gain expected, Optional<LivedDifference> lived, Optional<LivedDifference> heldUp) {
 
     /** Keeps a copy of the list. */
     public Proposal {
@@ -28,6 +29,6 @@ public record Proposal(List<Candidate> links, Gain expected, Optional<Difference
      * @return share; negative where less is
      */
     public double offGroundGain() {
-        return lived.flatMap(Difference::offGround).map(Interval::mean).orElse(expected.offGroundShare());
+        return lived.flatMap(LivedDifference::offGround).map(Interval::mean).orElse(expected.offGroundShare());
     }
 }

@@ -38,7 +38,7 @@ final class ProposalCheck {
                 continue;
             }
             String stage = "living with " + (i + 1) + " of " + Math.min(question.checked(), choices.size());
-            Optional<Difference> difference = difference(links, LinkSearch.CHECK_FROM, stage);
+            Optional<LivedDifference> difference = difference(links, LinkSearch.CHECK_FROM, stage);
             if (difference.isEmpty()) {
                 return Optional.empty();
             }
@@ -47,7 +47,7 @@ final class ProposalCheck {
         lived.sort(Comparator.comparingDouble(proposal -> -proposal.offGroundGain()));
         if (!lived.isEmpty()) {
             Proposal first = lived.get(0);
-            Optional<Difference> again =
+            Optional<LivedDifference> again =
                     difference(first.links(), LinkSearch.HELD_UP_FROM, "living with the best again");
             if (again.isEmpty()) {
                 return Optional.empty();
@@ -72,7 +72,7 @@ final class ProposalCheck {
         return shown;
     }
 
-    private Optional<Difference> difference(List<Candidate> links, int first, String stage) {
+    private Optional<LivedDifference> difference(List<Candidate> links, int first, String stage) {
         return lives.difference(Additions.key(links), () -> habitat(links), first, stage);
     }
 

@@ -32,8 +32,8 @@ public final class CandidatePlaces {
      * @return in the order of the enclosure: along supports from the first end, which is left out, to the other; on
      *     platforms the middle, then a grid round it
      */
-    public static List<Candidate> along(Enclosure enclosure, double spacingM) {
-        List<Candidate> all = new ArrayList<>();
+    public static List<CandidatePlace> along(Enclosure enclosure, double spacingM) {
+        List<CandidatePlace> all = new ArrayList<>();
         for (Support support : enclosure.supports()) {
             if (support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK) {
                 upright(enclosure, support, spacingM, all);
@@ -54,7 +54,7 @@ public final class CandidatePlaces {
      * @param spacingM distance between them [m], 0.1 or more
      * @return in the order of the enclosure
      */
-    public static List<Candidate> firm(Enclosure enclosure, double spacingM) {
+    public static List<CandidatePlace> firm(Enclosure enclosure, double spacingM) {
         Set<String> firm = enclosure.supports().stream()
                 .filter(support -> FIRM.contains(support.kind()))
                 .map(Support::id)
@@ -64,7 +64,7 @@ public final class CandidatePlaces {
                 .toList();
     }
 
-    private static void upright(Enclosure enclosure, Support support, double spacingM, List<Candidate> all) {
+    private static void upright(Enclosure enclosure, Support support, double spacingM, List<CandidatePlace> all) {
         Point foot = support.axis().start();
         Point top = support.axis().end();
         double groundM = enclosure.ground().terrain().heightM(foot.xM(), foot.yM());
@@ -77,22 +77,22 @@ public final class CandidatePlaces {
             if (zM > foot.zM()) {
                 double share = (zM - foot.zM()) / (top.zM() - foot.zM());
                 Point at = foot.plus(top.minus(foot).times(share)).atHeight(zM);
-                all.add(new Candidate(support.id() + " at " + text(heightM), at, support.id()));
+                all.add(new CandidatePlace(support.id() + " at " + text(heightM), at, support.id()));
             }
         }
     }
 
-    private static void lengthwise(Support support, double spacingM, List<Candidate> all) {
+    private static void lengthwise(Support support, double spacingM, List<CandidatePlace> all) {
         Polyline axis = support.axis();
         for (int step = 1; rounded(step * spacingM) < axis.lengthM(); step++) {
             double alongM = rounded(step * spacingM);
-            all.add(new Candidate(support.id() + " at " + text(alongM), axis.atLength(alongM), support.id()));
+            all.add(new CandidatePlace(support.id() + " at " + text(alongM), axis.atLength(alongM), support.id()));
         }
     }
 
-    private static void over(Platform platform, double spacingM, List<Candidate> all) {
+    private static void over(Platform platform, double spacingM, List<CandidatePlace> all) {
         Point middle = platform.centre();
-        all.add(new Candidate(platform.id(), middle, platform.id()));
+        all.add(new CandidatePlace(platform.id(), middle, platform.id()));
         double reachM = platform.outline().corners().stream()
                 .mapToDouble(corner -> corner.atHeight(platform.zM()).distanceM(middle))
                 .max()
@@ -105,7 +105,7 @@ public final class CandidatePlaces {
                 Point at = middle.plus(new Point(eastM, northM, 0));
                 boolean isMiddle = east == 0 && north == 0;
                 if (!isMiddle && stands(platform, at)) {
-                    all.add(new Candidate(
+                    all.add(new CandidatePlace(
                             platform.id() + " at [" + text(eastM) + ", " + text(northM) + "]", at, platform.id()));
                 }
             }

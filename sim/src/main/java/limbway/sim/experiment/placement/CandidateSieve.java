@@ -162,13 +162,13 @@ public final class CandidateSieve {
      * @param candidates the candidates
      * @return the rules that each breaks
      */
-    public Sifted sift(List<Candidate> candidates) {
+    public Sifted sift(List<CandidatePlace> candidates) {
         List<Set<PlacingRule>> broken = new ArrayList<>();
         candidates.forEach(candidate -> broken.add(broken(candidate)));
         return new Sifted(broken);
     }
 
-    private Set<PlacingRule> broken(Candidate candidate) {
+    private Set<PlacingRule> broken(CandidatePlace candidate) {
         Set<PlacingRule> broken = EnumSet.noneOf(PlacingRule.class);
         Point at = candidate.at();
         double heightM = at.zM() - enclosure.ground().terrain().heightM(at.xM(), at.yM());
@@ -201,7 +201,7 @@ public final class CandidateSieve {
     }
 
     /** What a deck breaks with its corners and edges, and not only with its middle. */
-    private void addOfDeck(Candidate candidate, Set<PlacingRule> broken) {
+    private void addOfDeck(CandidatePlace candidate, Set<PlacingRule> broken) {
         Platform deck = PlacingTask.deck(candidate.words(), candidate.at());
         if (decks.isLive(deck)) {
             broken.add(PlacingRule.HOT_WIRE);
@@ -223,7 +223,7 @@ public final class CandidateSieve {
                         && (rules.barrierM() > 0 || isWithin(barrier, at)));
     }
 
-    private boolean bears(Candidate candidate) {
+    private boolean bears(CandidatePlace candidate) {
         double neededKg = rules.loadKg().getAsDouble() + heaviestKg;
         boolean supportBears = enclosure.supports().stream()
                 .filter(support -> support.id().equals(candidate.on()))

@@ -29,7 +29,7 @@ public final class ExpectedTravel {
     private static final int STALLS = 1;
 
     private final Habitat habitat;
-    private final List<Candidate> candidates;
+    private final List<CandidatePlace> candidates;
     private final List<Demand> demands;
     private final Leg[][] legs;
 
@@ -54,7 +54,7 @@ public final class ExpectedTravel {
      * @param demands who comes from where
      */
     public ExpectedTravel(
-            Variant base, Function<Variant, Habitat> compile, List<Candidate> candidates, List<Demand> demands) {
+            Variant base, Function<Variant, Habitat> compile, List<CandidatePlace> candidates, List<Demand> demands) {
         this.candidates = List.copyOf(candidates);
         this.demands = List.copyOf(demands);
         this.habitat = compile.apply(withCandidates(base));
@@ -92,7 +92,7 @@ public final class ExpectedTravel {
         Enclosure enclosure = base.enclosure();
         List<Resource> all = new ArrayList<>(enclosure.resources());
         for (int c = 0; c < candidates.size(); c++) {
-            Candidate candidate = candidates.get(c);
+            CandidatePlace candidate = candidates.get(c);
             // the kind decides nothing in the graph; food would be looked out for
             all.add(new Resource(PREFIX + c, ResourceKind.SHADE, candidate.at(), candidate.on(), STALLS));
         }

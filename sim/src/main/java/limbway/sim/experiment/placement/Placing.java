@@ -18,7 +18,7 @@ import limbway.model.study.Variant;
  * @param task what is placed
  * @param spots where, in the order of {@link PlacingTask#ids}
  */
-public record Placing(PlacingTask task, List<Candidate> spots) {
+public record Placing(PlacingTask task, List<CandidatePlace> spots) {
 
     /** Keeps a copy of the list. */
     public Placing {
@@ -34,7 +34,7 @@ public record Placing(PlacingTask task, List<Candidate> spots) {
      * @return the words of all spots
      */
     public String key() {
-        return String.join(" + ", spots.stream().map(Candidate::words).toList());
+        return String.join(" + ", spots.stream().map(CandidatePlace::words).toList());
     }
 
     /**
@@ -67,7 +67,7 @@ public record Placing(PlacingTask task, List<Candidate> spots) {
     public List<Alteration> alterations(Variant base) {
         List<Alteration> all = new ArrayList<>();
         for (int i = 0; i < spots.size(); i++) {
-            Candidate spot = spots.get(i);
+            CandidatePlace spot = spots.get(i);
             String id = task.ids().get(i);
             if (stays(base, i)) {
                 continue;

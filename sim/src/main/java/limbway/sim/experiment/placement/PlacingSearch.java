@@ -69,7 +69,7 @@ public final class PlacingSearch {
     public static Found run(
             Variant base,
             PlacingTask task,
-            List<Candidate> candidates,
+            List<CandidatePlace> candidates,
             ExpectedTravel travel,
             List<String> standing,
             double apartM,
@@ -80,7 +80,7 @@ public final class PlacingSearch {
                         && !candidates.get(a).coincides(candidates.get(b));
         boolean[] now = new boolean[candidates.size()];
         for (int c = 0; c < now.length; c++) {
-            Candidate candidate = candidates.get(c);
+            CandidatePlace candidate = candidates.get(c);
             now[c] = task.moved().stream().anyMatch(id -> candidate.isWhere(base, id));
         }
         BestChoices best = new BestChoices(
@@ -104,7 +104,7 @@ public final class PlacingSearch {
     }
 
     /** Candidates on the same support or platform are of one kind; one in the air is of its own. */
-    private static int[] kinds(List<Candidate> candidates) {
+    private static int[] kinds(List<CandidatePlace> candidates) {
         Map<String, Integer> known = new HashMap<>();
         return candidates.stream()
                 .map(candidate -> candidate.on().isEmpty() ? candidate.words() : candidate.on())
@@ -119,12 +119,12 @@ public final class PlacingSearch {
     private static Placing placing(
             Variant base,
             PlacingTask task,
-            List<Candidate> candidates,
+            List<CandidatePlace> candidates,
             ExpectedTravel travel,
             DemandTable table,
             int[] chosen) {
         List<String> ids = task.ids();
-        Candidate[] spots = new Candidate[ids.size()];
+        CandidatePlace[] spots = new CandidatePlace[ids.size()];
         boolean[] taken = new boolean[chosen.length];
         for (int place = 0; place < spots.length; place++) {
             for (int i = 0; i < chosen.length && spots[place] == null; i++) {

@@ -60,7 +60,7 @@ class LivesTest {
         }
     }
 
-    private static Difference difference(String key) {
+    private static LivedDifference difference(String key) {
         RunSettings settings = new RunSettings(1, 3, 1, LocalDate.of(2024, 3, 20), 1, 0);
         LinkQuestion question =
                 new LinkQuestion(null, null, null, settings, 1, null, 1, 1, 1, new Named("share"), new Named("trips"));
@@ -82,7 +82,7 @@ class LivesTest {
 
     @Test
     void whereNobodyTravelsThereIsADifferenceWithoutAShare() {
-        Difference none = difference("without mast");
+        LivedDifference none = difference("without mast");
         assertTrue(none.offGround().isEmpty());
         assertEquals(8, none.fewerGroundTrips().mean(), 0);
         Fragile fragile =
@@ -94,7 +94,7 @@ class LivesTest {
 
     @Test
     void repetitionsInWhichNobodyTravelsAreLeftOutOfTheShare() {
-        Difference some = difference("with rope");
+        LivedDifference some = difference("with rope");
         assertEquals(0.25, some.offGround().orElseThrow().mean(), 0);
         assertEquals(2, some.offGround().orElseThrow().n());
         assertEquals((2 + 2 + 8) / 3.0, some.fewerGroundTrips().mean(), 1e-12);

@@ -39,13 +39,13 @@ class ExpectedTravelTest {
                 layout, BASE.animals(), Optional.empty(), EnergySettings.standard(), ChoiceSharpness.GROUP.standard());
     }
 
-    private ExpectedTravel travel(List<Candidate> candidates, List<Demand> demands) {
+    private ExpectedTravel travel(List<CandidatePlace> candidates, List<Demand> demands) {
         return new ExpectedTravel(BASE.layout(), this::compiled, candidates, demands);
     }
 
     /** Every tenth of all that are made, so that every kind of carrier is among them. */
-    private List<Candidate> some() {
-        List<Candidate> all = CandidatePlaces.along(BASE.layout().enclosure(), 0.9);
+    private List<CandidatePlace> some() {
+        List<CandidatePlace> all = CandidatePlaces.along(BASE.layout().enclosure(), 0.9);
         return IntStream.range(0, all.size())
                 .filter(i -> i % 13 == 0)
                 .mapToObj(all::get)
@@ -56,7 +56,7 @@ class ExpectedTravelTest {
     @Test
     @Tag("derived")
     void allCandidatesAtOnceCostWhatEachCostsInALayoutOfItsOwn() {
-        List<Candidate> candidates = some();
+        List<CandidatePlace> candidates = some();
         assertTrue(candidates.size() >= 6, "candidates: " + candidates.size());
         Demand demand = new Demand(1, "nest-b", 3, 0);
         ExpectedTravel together = travel(candidates, List.of(demand));
@@ -90,7 +90,7 @@ class ExpectedTravelTest {
 
     @Test
     void theScoreOfTheTableIsTheShareThatIsTold() {
-        List<Candidate> candidates = some();
+        List<CandidatePlace> candidates = some();
         List<Demand> demands =
                 List.of(new Demand(0, "nest-a", 2, 1), new Demand(1, "roof-4", 1, 1), new Demand(3, "trough", 0, 4));
         ExpectedTravel travel = travel(candidates, demands);
@@ -105,8 +105,8 @@ class ExpectedTravelTest {
 
     @Test
     void aCandidateHighOnTheRopesSavesMetresOnTheGround() {
-        Candidate ground = new Candidate("[28, 10]", new Point(28, 10, 0), "");
-        Candidate deck = new Candidate("deck-2", new Point(26, 4, 5), "deck-2");
+        CandidatePlace ground = new CandidatePlace("[28, 10]", new Point(28, 10, 0), "");
+        CandidatePlace deck = new CandidatePlace("deck-2", new Point(26, 4, 5), "deck-2");
         ExpectedTravel travel = travel(List.of(ground, deck), Demand.even(BASE, List.of("hatch")));
         Expected low = travel.of(List.of(0), List.of());
         Expected high = travel.of(List.of(1), List.of());
@@ -117,8 +117,8 @@ class ExpectedTravelTest {
 
     @Test
     void whoCannotGetThereIsNamed() {
-        Candidate nowhere = new Candidate("[15, 10, 15]", new Point(15, 10, 15), "");
-        Candidate mast = new Candidate("mast-1 at 2", new Point(15, 4, 2), "mast-1");
+        CandidatePlace nowhere = new CandidatePlace("[15, 10, 15]", new Point(15, 10, 15), "");
+        CandidatePlace mast = new CandidatePlace("mast-1 at 2", new Point(15, 4, 2), "mast-1");
         ExpectedTravel travel = travel(List.of(nowhere, mast), Demand.even(BASE, List.of("hatch")));
         assertEquals(BASE.bodies().stream().map(Body::name).toList(), travel.cannotReach(0));
         // steel of a mast is too thick for the young

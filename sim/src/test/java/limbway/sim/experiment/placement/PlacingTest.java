@@ -43,7 +43,7 @@ class PlacingTest {
     private static final Habitat BASE = Yard.furnished().build();
     private final Variant layout = BASE.layout();
 
-    private Sifted sift(PlacingRules rules, PlacingTask task, List<Candidate> candidates) {
+    private Sifted sift(PlacingRules rules, PlacingTask task, List<CandidatePlace> candidates) {
         return new CandidateSieve(rules, task, layout, BASE.bodies(), Optional.empty(), LocalDate.of(2026, 3, 21))
                 .sift(candidates);
     }
@@ -56,17 +56,17 @@ class PlacingTest {
 
     @Test
     void candidatesStandAtTheSpacingAndSayWhereTheyAre() {
-        List<Candidate> all = CandidatePlaces.along(layout.enclosure(), 1);
+        List<CandidatePlace> all = CandidatePlaces.along(layout.enclosure(), 1);
         List<String> onMast = all.stream()
                 .filter(candidate -> candidate.on().equals("mast-1"))
-                .map(Candidate::words)
+                .map(CandidatePlace::words)
                 .toList();
         // 7 m high: the foot and the top are left out
         assertEquals(
                 List.of("mast-1 at 1", "mast-1 at 2", "mast-1 at 3", "mast-1 at 4", "mast-1 at 5", "mast-1 at 6"),
                 onMast);
         assertTrue(all.stream().anyMatch(candidate -> candidate.words().equals("deck-1")));
-        for (Candidate candidate : all) {
+        for (CandidatePlace candidate : all) {
             assertEquals(
                     1,
                     all.stream()
@@ -77,9 +77,9 @@ class PlacingTest {
 
     @Test
     void theReachOfKeepersLeavesOutWhatIsHigherUnlessThereIsAHoist() {
-        List<Candidate> candidates = List.of(
-                new Candidate("low", new Point(15, 4, 2), "mast-1"),
-                new Candidate("high", new Point(15, 4, 2.01), "mast-1"));
+        List<CandidatePlace> candidates = List.of(
+                new CandidatePlace("low", new Point(15, 4, 2), "mast-1"),
+                new CandidatePlace("high", new Point(15, 4, 2.01), "mast-1"));
         Sifted sifted = sift(rules(OptionalDouble.of(2), false, false), FOOD, candidates);
         assertEquals(List.of(Set.of(), Set.of(PlacingRule.KEEPER_REACH)), sifted.broken());
         assertEquals(Set.of(PlacingRule.KEEPER_REACH), sifted.contradiction(2));
@@ -126,14 +126,14 @@ class PlacingTest {
         PlacingRules rules = new PlacingRules(OptionalDouble.empty(), false, 0, OptionalDouble.of(20), false, true, 1);
         CandidateSieve sieve =
                 new CandidateSieve(rules, FOOD, walled, BASE.bodies(), Optional.empty(), LocalDate.of(2026, 3, 21));
-        List<Candidate> candidates = List.of(
-                new Candidate("free", new Point(15, 10, 2), ""),
-                new Candidate("at the wire", new Point(15, 18.6, 2), ""),
-                new Candidate("beside the wire", new Point(15, 18.4, 2), ""),
-                new Candidate("at the wall", new Point(15, 1.1, 2), ""),
-                new Candidate("beside the wall", new Point(15, 1.3, 2), ""),
+        List<CandidatePlace> candidates = List.of(
+                new CandidatePlace("free", new Point(15, 10, 2), ""),
+                new CandidatePlace("at the wire", new Point(15, 18.6, 2), ""),
+                new CandidatePlace("beside the wire", new Point(15, 18.4, 2), ""),
+                new CandidatePlace("at the wall", new Point(15, 1.1, 2), ""),
+                new CandidatePlace("beside the wall", new Point(15, 1.3, 2), ""),
                 // bears 100 kg: not the 20 kg of the place beside a flanged male
-                new Candidate("weak at 2", new Point(10, 8, 3), "weak"));
+                new CandidatePlace("weak at 2", new Point(10, 8, 3), "weak"));
         assertEquals(
                 List.of(
                         Set.of(),
@@ -147,7 +147,7 @@ class PlacingTest {
 
     @Test
     void decksAreOfferedOnlyWhatStandsFirm() {
-        List<Candidate> firm = CandidatePlaces.firm(layout.enclosure(), 1);
+        List<CandidatePlace> firm = CandidatePlaces.firm(layout.enclosure(), 1);
         assertTrue(firm.stream().anyMatch(candidate -> candidate.on().equals("mast-1")));
         assertTrue(firm.stream()
                 .noneMatch(candidate ->
@@ -158,9 +158,9 @@ class PlacingTest {
     @Test
     @Tag("derived")
     void shadeAtTheHoursOfFeedingIsLookedUp() {
-        List<Candidate> candidates = List.of(
-                new Candidate("open", new Point(9, 12, 0), ""),
-                new Candidate("below the deck", new Point(15.3, 16, 4), ""));
+        List<CandidatePlace> candidates = List.of(
+                new CandidatePlace("open", new Point(9, 12, 0), ""),
+                new CandidatePlace("below the deck", new Point(15.3, 16, 4), ""));
         Sifted sifted = sift(
                 rules(OptionalDouble.empty(), false, true),
                 PlacingTask.moving(ResourceKind.FOOD, List.of("hatch")),
@@ -179,8 +179,9 @@ class PlacingTest {
         Variant shaded =
                 new Variant("shaded", "", layout.enclosure().withResources(resources), layout.keeping(), Set.of());
         MonthlyWeather hot = new MonthlyWeather(Collections.nCopies(12, 34.0), Collections.nCopies(12, 24.0), 0.5, 3);
-        List<Candidate> candidates = List.of(
-                new Candidate("open", new Point(9, 12, 0), ""), new Candidate("as now", new Point(15.3, 16, 4), ""));
+        List<CandidatePlace> candidates = List.of(
+                new CandidatePlace("open", new Point(9, 12, 0), ""),
+                new CandidatePlace("as now", new Point(15.3, 16, 4), ""));
         for (boolean noHotter : new boolean[] {true, false}) {
             Sifted sifted = new CandidateSieve(
                             new PlacingRules(
@@ -201,8 +202,8 @@ class PlacingTest {
         Variant placed = new Placing(
                         task,
                         List.of(
-                                new Candidate("deck-0", new Point(4, 4, 5), "deck-0"),
-                                new Candidate("[8, 12]", new Point(8, 12, 0), "")))
+                                new CandidatePlace("deck-0", new Point(4, 4, 5), "deck-0"),
+                                new CandidatePlace("[8, 12]", new Point(8, 12, 0), "")))
                 .applyTo(layout);
         double before =
                 layout.feedings().stream().mapToDouble(Feeding::energyKj).sum();
@@ -227,9 +228,9 @@ class PlacingTest {
     @Test
     void thePlaceWithMostFoodGoesWhereMostTripsLead() {
         // two candidates, each at the nest of one body; one body goes six times as often
-        List<Candidate> candidates = List.of(
-                new Candidate("deck-0", new Point(4.5, 4.5, 5), "deck-0"),
-                new Candidate("deck-3", new Point(26.5, 16.5, 5), "deck-3"));
+        List<CandidatePlace> candidates = List.of(
+                new CandidatePlace("deck-0", new Point(4.5, 4.5, 5), "deck-0"),
+                new CandidatePlace("deck-3", new Point(26.5, 16.5, 5), "deck-3"));
         ExpectedTravel travel = new ExpectedTravel(
                 layout,
                 variant -> BASE.layout().equals(variant) ? BASE : habitat(variant),
@@ -251,11 +252,11 @@ class PlacingTest {
     /** Of two places one may stay; that both stay is no placing. */
     @Test
     void aPlaceWhoseSpotOfNowIsChosenStays() {
-        List<Candidate> candidates =
-                new ArrayList<>(List.of(new Candidate("deck-3", new Point(26.5, 16.5, 5), "deck-3")));
+        List<CandidatePlace> candidates =
+                new ArrayList<>(List.of(new CandidatePlace("deck-3", new Point(26.5, 16.5, 5), "deck-3")));
         layout.enclosure().resources().stream()
                 .filter(resource -> FOOD.moved().contains(resource.id()))
-                .map(Candidate::asItIs)
+                .map(CandidatePlace::asItIs)
                 .forEach(candidates::add);
         ExpectedTravel travel =
                 new ExpectedTravel(layout, this::habitat, candidates, List.of(new Demand(0, "nest-a", 1, 1)));
@@ -274,7 +275,7 @@ class PlacingTest {
         }
     }
 
-    private Sifted siftDecks(Enclosure enclosure, Candidate... candidates) {
+    private Sifted siftDecks(Enclosure enclosure, CandidatePlace... candidates) {
         return new CandidateSieve(
                         new PlacingRules(OptionalDouble.empty(), false, 0, OptionalDouble.empty(), false, false, 0),
                         PlacingTask.adding(ResourceKind.SHADE, 1, true, enclosure),
@@ -297,15 +298,15 @@ class PlacingTest {
                         List.of()));
         // the edge of the ground has nothing that stops an animal: 4 m high and 0.8 m from it is a way out, and out of
         // the ground
-        Candidate near = new Candidate("near", new Point(15, 10, 3), "");
-        Candidate clear = new Candidate("clear", new Point(14.8, 10, 3), "");
-        Candidate edge = new Candidate("edge", new Point(0.8, 10, 4), "");
+        CandidatePlace near = new CandidatePlace("near", new Point(15, 10, 3), "");
+        CandidatePlace clear = new CandidatePlace("clear", new Point(14.8, 10, 3), "");
+        CandidatePlace edge = new CandidatePlace("edge", new Point(0.8, 10, 4), "");
         List<Set<PlacingRule>> broken = siftDecks(enclosure, near, clear, edge).broken();
         assertEquals(Set.of(PlacingRule.HOT_WIRE), broken.get(0));
         assertEquals(Set.of(), broken.get(1));
         assertEquals(Set.of(PlacingRule.FREE_SPACE, PlacingRule.WAY_OUT), broken.get(2));
         // under a deck that is there, with less room than a body takes
-        Candidate below = new Candidate(
+        CandidatePlace below = new CandidatePlace(
                 "below", layout.enclosure().platforms().get(0).centre().plus(new Point(0, 0, -0.5)), "");
         assertTrue(siftDecks(layout.enclosure(), below).broken().get(0).contains(PlacingRule.FREE_SPACE));
     }

@@ -9,4 +9,4 @@ import limbway.model.body.Body;
  * @param thereMilliJ from its start to its end [mJ], {@link limbway.model.route.ReverseTree#UNREACHABLE} if it cannot
  * @param backMilliJ from its end to its start [mJ], likewise
  */
-public record Crossing(Body body, int thereMilliJ, int backMilliJ) {}
+public record LinkCrossing(Body body, int thereMilliJ, int backMilliJ) {}

@@ -20,7 +20,7 @@ import limbway.model.route.ReverseTree;
  *
  * <p>Pairs are chosen by what the way would cost over the new rope: to its first end, along it, and on from its second end.
  */
-final class LinkSearch {
+final class AddedLinkSearch {
 
     /** Longest rope that is looked at [m]. Assumption: longer ones are seldom hung in one span. */
     static final double LONGEST_M = 15;
@@ -35,7 +35,7 @@ final class LinkSearch {
 
     private record Ends(String from, String to, double leastM) {}
 
-    private final Trial trial;
+    private final ChangeTrial trial;
     private final TripTrees trees;
     private final Enclosure enclosure;
     private final RouteGraph graph;
@@ -43,7 +43,7 @@ final class LinkSearch {
     private final ModeCost prices;
     private final Map<String, List<Integer>> holdsOf = new LinkedHashMap<>();
 
-    LinkSearch(Trial trial, TripTrees trees) {
+    AddedLinkSearch(ChangeTrial trial, TripTrees trees) {
         this.trial = trial;
         this.trees = trees;
         this.enclosure = trial.question().enclosure();

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.body.Body;
-import limbway.model.link.Crossing;
+import limbway.model.link.LinkCrossing;
 import limbway.model.link.LinkEffect;
 import limbway.model.link.WayCosts;
 
 /** The effect of a link as a row of numbers, for a notebook. */
-final class Figures {
+final class NotedFigures {
 
-    private Figures() {}
+    private NotedFigures() {}
 
     static double[] of(LinkEffect effect) {
         double[] values =
@@ -22,7 +22,7 @@ final class Figures {
             values[next++] = costs.offMilliJ();
             values[next++] = costs.overMilliJ();
         }
-        for (Crossing crossing : effect.crossings()) {
+        for (LinkCrossing crossing : effect.crossings()) {
             values[next++] = crossing.thereMilliJ();
             values[next++] = crossing.backMilliJ();
         }
@@ -40,13 +40,13 @@ final class Figures {
             return Optional.empty();
         }
         List<WayCosts> costs = new ArrayList<>();
-        List<Crossing> crossings = new ArrayList<>();
+        List<LinkCrossing> crossings = new ArrayList<>();
         int next = 0;
         for (int i = 0; i < errands; i++) {
             costs.add(new WayCosts((int) values[next++], (int) values[next++]));
         }
         for (Body body : bodies) {
-            crossings.add(new Crossing(body, (int) values[next++], (int) values[next++]));
+            crossings.add(new LinkCrossing(body, (int) values[next++], (int) values[next++]));
         }
         return Optional.of(new LinkEffect(costs, crossings, values[next] == 1));
     }

@@ -26,7 +26,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Nothing is eaten that was not put out, and nothing spent that was not eaten or saved. */
-class AuditTest {
+class AccountAuditTest {
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 40);
@@ -53,7 +53,7 @@ class AuditTest {
                 return super.take(resource, atMostJ);
             }
         };
-        Replication replication = new Replication(plan, new Chance(1, 1), Audit.STRICT, wrong);
+        Replication replication = new Replication(plan, new Chance(1, 1), AccountAudit.STRICT, wrong);
         IllegalStateException found = assertThrows(IllegalStateException.class, () -> replication.run(() -> false));
         assertTrue(
                 found.getMessage()

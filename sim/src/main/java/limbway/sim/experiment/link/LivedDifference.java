@@ -12,4 +12,4 @@ import limbway.sim.experiment.statistics.Interval;
  * @param fewerGroundTrips how many fewer trips a day touch the ground
  * @param firstReplication number of the first of the replications it rests on
  */
-public record Difference(Optional<Interval> offGround, Interval fewerGroundTrips, int firstReplication) {}
+public record LivedDifference(Optional<Interval> offGround, Interval fewerGroundTrips, int firstReplication) {}

@@ -13,11 +13,11 @@ import limbway.sim.journal.Journal;
 import limbway.sim.journal.Trip;
 
 /** The trips of a run as errands: how often each body goes from each hold to each resource. */
-final class Demand {
+final class DayErrands {
 
     private record Key(int body, int hold, int resource) {}
 
-    private Demand() {}
+    private DayErrands() {}
 
     /** Errands in order of body, hold and resource. */
     static List<Errand> of(Outcome outcome) {

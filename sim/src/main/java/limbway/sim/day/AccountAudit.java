@@ -8,13 +8,13 @@ import limbway.sim.journal.Stock;
 
 /** Looks at the accounts after every event. */
 @FunctionalInterface
-public interface Audit {
+public interface AccountAudit {
 
     /** Looks at nothing. */
-    Audit OFF = (reserves, stocks) -> {};
+    AccountAudit OFF = (reserves, stocks) -> {};
 
     /** Throws as soon as an account does not balance. */
-    Audit STRICT = Ledger::check;
+    AccountAudit STRICT = Ledger::check;
 
     /**
      * Looks at all accounts.

@@ -11,7 +11,7 @@ import limbway.model.study.Variant;
  * @param at the same in space
  * @param on id of the support or platform that carries it, or empty if it is given by coordinates
  */
-public record Candidate(String words, Point at, String on) {
+public record CandidatePlace(String words, Point at, String on) {
 
     /** Places closer than this are the same [m]. */
     private static final double SAME_M = 1e-6;
@@ -22,8 +22,8 @@ public record Candidate(String words, Point at, String on) {
      * @param resource the place
      * @return the candidate at which it stays
      */
-    public static Candidate asItIs(Resource resource) {
-        return new Candidate(resource.id() + " as it is", resource.at(), resource.on());
+    public static CandidatePlace asItIs(Resource resource) {
+        return new CandidatePlace(resource.id() + " as it is", resource.at(), resource.on());
     }
 
     /** Whether a place of a layout is here already. */
@@ -40,7 +40,7 @@ public record Candidate(String words, Point at, String on) {
      * @param other the other
      * @return true if nothing can be put at both
      */
-    public boolean coincides(Candidate other) {
+    public boolean coincides(CandidatePlace other) {
         return at.distanceM(other.at) < SAME_M;
     }
 

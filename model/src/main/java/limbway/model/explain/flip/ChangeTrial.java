@@ -11,7 +11,7 @@ import limbway.model.enclosure.Support;
 import limbway.model.graph.FreeSpace;
 
 /** Makes changes, compiles what comes of them, and counts how much was compiled. */
-final class Trial {
+final class ChangeTrial {
 
     private final TripQuestion question;
     private final BuildLimits limits;
@@ -25,7 +25,7 @@ final class Trial {
      * @param holdsInOne holds of the layout as it is, by which the work is measured
      * @param holdsAllowed how many holds may be compiled in all
      */
-    Trial(TripQuestion question, BuildLimits limits, int holdsInOne, long holdsAllowed) {
+    ChangeTrial(TripQuestion question, BuildLimits limits, int holdsInOne, long holdsAllowed) {
         this.question = question;
         this.limits = limits;
         this.holdsInOne = Math.max(1, holdsInOne);
