@@ -11,8 +11,6 @@ public final class Ape {
     /** No place: no nest of its own, no stall held. */
     public static final int NONE = -1;
 
-    static final long UNCOUNTED = Long.MIN_VALUE;
-
     private final int number;
     private final Animal animal;
     private final Physiology body;
@@ -26,14 +24,9 @@ public final class Ape {
     private final long[] barredUntilMs;
     private int place = NONE;
     private int start = NONE;
-    private int nest = NONE;
-    private int stall = NONE;
-    private long stallSinceMs;
-    private int queue = NONE;
-    private long queueSinceMs;
-    private double readiness = 1;
     private double heat;
     private long heatAtMs;
+    private final Holdings holdings = new Holdings();
     private final Draws draws;
     private final Acquaintance acquaintance;
     private final double[] weights;
@@ -188,63 +181,12 @@ public final class Ape {
     }
 
     /**
-     * Its own nest, kept from night to night.
+     * What it holds or waits for.
      *
-     * @return number of a resource, or {@link #NONE}
+     * @return its nest, stall and queue, which change
      */
-    public int nest() {
-        return nest;
-    }
-
-    /**
-     * The resource of which it holds a stall.
-     *
-     * @return number of a resource, or {@link #NONE}
-     */
-    public int stall() {
-        return stall;
-    }
-
-    /**
-     * The resource for a stall of which it waits.
-     *
-     * @return number of a resource, or {@link #NONE}
-     */
-    public int queue() {
-        return queue;
-    }
-
-    /**
-     * When it began to wait there.
-     *
-     * @return time [ms]
-     */
-    public long queueSinceMs() {
-        return queueSinceMs;
-    }
-
-    /**
-     * Expects to wait on where it waits.
-     *
-     * @param waitMs expected time [ms]
-     * @param patienceMs time that lowers the worth of a place by 63 % [ms]
-     */
-    public void expectWait(double waitMs, double patienceMs) {
-        readiness = StrictMath.exp(-waitMs / patienceMs);
-    }
-
-    /** Factor on the worth of a place for the time until a stall is had there; 1 where the animal does not wait. */
-    double readiness(int resource) {
-        return resource == queue ? readiness : 1;
-    }
-
-    /** Sleeps on the stall that it holds, if any: how long it holds it tells nothing of uses by day. */
-    public void sleepOnStall() {
-        stallSinceMs = UNCOUNTED;
-    }
-
-    long stallSinceMs() {
-        return stallSinceMs;
+    public Holdings holdings() {
+        return holdings;
     }
 
     /**
@@ -414,19 +356,5 @@ public final class Ape {
     private void spendEvenly(long nowMs, double perMs) {
         needs.spendEvenly(perMs);
         account.spendEvenly(nowMs, perMs);
-    }
-
-    void takeNest(int resource) {
-        nest = resource;
-    }
-
-    void takeStall(int resource) {
-        stall = resource;
-        stallSinceMs = needs.atMs();
-    }
-
-    void takeQueue(int resource) {
-        queue = resource;
-        queueSinceMs = needs.atMs();
     }
 }

@@ -64,7 +64,7 @@ public final class Nights {
                 return liked;
             }
         }
-        int own = ape.nest();
+        int own = ape.holdings().nest();
         if (own != Ape.NONE && isOpen(ape, start, own, nowMs)) {
             return own;
         }
@@ -98,7 +98,7 @@ public final class Nights {
                 int end = ape.outlook().likelyEnd(passage(ape, start, r));
                 double worth = ape.worth().sleep(ape, r, end, nowMs)
                         - ape.outlook().toll(passage(ape, start, r), nowMs, strangeness)
-                        + (ape.nest() == r ? choice.persistence() : 0)
+                        + (ape.holdings().nest() == r ? choice.persistence() : 0)
                         + choice.noise() * ape.draws().forNight(day, r, sites);
                 if (worth > bestWorth) {
                     bestWorth = worth;

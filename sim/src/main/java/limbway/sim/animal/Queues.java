@@ -20,17 +20,17 @@ final class Queues {
     }
 
     void join(Ape ape, int resource) {
-        if (ape.queue() != resource) {
+        if (ape.holdings().queue() != resource) {
             quit(ape);
             lines.get(resource).add(ape);
-            ape.takeQueue(resource);
+            ape.holdings().takeQueue(resource, ape.needs().atMs());
         }
     }
 
     void quit(Ape ape) {
-        if (ape.queue() != Ape.NONE) {
-            lines.get(ape.queue()).remove(ape);
-            ape.takeQueue(Ape.NONE);
+        if (ape.holdings().queue() != Ape.NONE) {
+            lines.get(ape.holdings().queue()).remove(ape);
+            ape.holdings().takeQueue(Ape.NONE, ape.needs().atMs());
         }
     }
 
@@ -42,7 +42,7 @@ final class Queues {
 
     /** How many wait before an animal that waits there. */
     int ahead(Ape ape) {
-        return lines.get(ape.queue()).indexOf(ape);
+        return lines.get(ape.holdings().queue()).indexOf(ape);
     }
 
     /** Takes down how long a stall was held. */

@@ -54,7 +54,7 @@ public final class Stalls {
             leave(ape);
             return false;
         }
-        if (ape.stall() == resource) {
+        if (ape.holdings().stall() == resource) {
             return true;
         }
         leave(ape);
@@ -65,8 +65,8 @@ public final class Stalls {
 
     private void hold(Ape ape, int resource) {
         holders.get(resource).add(ape);
-        ape.takeStall(resource);
-        if (ape.nest() == resource) {
+        ape.holdings().takeStall(resource, ape.needs().atMs());
+        if (ape.holdings().nest() == resource) {
             ownersPresent[resource]++;
         }
     }
@@ -77,18 +77,18 @@ public final class Stalls {
      * @param ape who
      */
     public void leave(Ape ape) {
-        int held = ape.stall();
+        int held = ape.holdings().stall();
         if (held == Ape.NONE) {
             return;
         }
         holders.get(held).remove(ape);
-        if (ape.nest() == held) {
+        if (ape.holdings().nest() == held) {
             ownersPresent[held]--;
         }
-        if (ape.stallSinceMs() != Ape.UNCOUNTED) {
-            queues.note(held, ape.needs().atMs() - ape.stallSinceMs());
+        if (ape.holdings().stallSinceMs() != Holdings.UNCOUNTED) {
+            queues.note(held, ape.needs().atMs() - ape.holdings().stallSinceMs());
         }
-        ape.takeStall(Ape.NONE);
+        ape.holdings().takeStall(Ape.NONE, ape.needs().atMs());
         vacated.set(held);
     }
 
@@ -121,7 +121,7 @@ public final class Stalls {
      * @source mean time to the n-th of independent exponential service ends at m servers, n / (m mu); from memory
      */
     public double expectedWaitMs(Ape ape, double firstGuessMs) {
-        int resource = ape.queue();
+        int resource = ape.holdings().queue();
         int usable = stalls[resource] - keptFor(resource);
         int free = usable - holders.get(resource).size();
         int ends = Math.max(0, queues.ahead(ape) + 1 - free);
@@ -151,7 +151,7 @@ public final class Stalls {
      * @param winner who takes it
      */
     public void displace(Ape loser, Ape winner) {
-        int resource = loser.stall();
+        int resource = loser.holdings().stall();
         leave(loser);
         leave(winner);
         queues.quit(winner);
@@ -165,15 +165,15 @@ public final class Stalls {
      * @param resource number of a nest with a stall that nobody owns
      */
     public void own(Ape ape, int resource) {
-        if (ape.nest() == resource) {
+        if (ape.holdings().nest() == resource) {
             return;
         }
-        if (ape.nest() != Ape.NONE) {
-            owners[ape.nest()]--;
-            vacated.set(ape.nest());
+        if (ape.holdings().nest() != Ape.NONE) {
+            owners[ape.holdings().nest()]--;
+            vacated.set(ape.holdings().nest());
         }
         owners[resource]++;
-        ape.takeNest(resource);
+        ape.holdings().takeNest(resource);
     }
 
     /** Whether a nest has a stall that nobody owns. */
@@ -183,15 +183,15 @@ public final class Stalls {
 
     /** Whether an animal may use a place at all: a nest only if it owns a stall there or one is nobody's. */
     public boolean isOpenTo(Ape ape, int resource) {
-        return !nest[resource] || ape.nest() == resource || owners[resource] < stalls[resource];
+        return !nest[resource] || ape.holdings().nest() == resource || owners[resource] < stalls[resource];
     }
 
     /** Whether an animal that came now would find a stall that nobody waits for, or holds one. */
     public boolean isFree(Ape ape, int resource) {
-        if (ape.stall() == resource) {
+        if (ape.holdings().stall() == resource) {
             return true;
         }
-        if (ape.nest() == resource) {
+        if (ape.holdings().nest() == resource) {
             return holders.get(resource).size() < stalls[resource];
         }
         Ape first = queues.first(resource);

@@ -50,8 +50,8 @@ final class Bedtime {
 
     /** Sleeps at the place where a stall was taken; a nest that nobody owns becomes the animal's own. */
     void settle(Ape ape) {
-        if (ape.nest() != ape.place() && stalls.isUnowned(ape.place())) {
-            ape.sleepOnStall();
+        if (ape.holdings().nest() != ape.place() && stalls.isUnowned(ape.place())) {
+            ape.holdings().sleepOnStall();
             stalls.leave(ape);
             stalls.own(ape, ape.place());
             stalls.take(ape, ape.place());

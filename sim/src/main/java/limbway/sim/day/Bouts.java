@@ -119,7 +119,7 @@ final class Bouts {
     void waitForStall(Ape ape, Motive motive) {
         ape.needs().rest(plan.settings().rest().reliefElsewhere());
         diary.doing(ape).waitForStall(motive, diary.nowMs());
-        last(ape, ape.queueSinceMs() + plan.settings().intake().barredMs() - diary.nowMs());
+        last(ape, ape.holdings().queueSinceMs() + plan.settings().intake().barredMs() - diary.nowMs());
     }
 
     /** Stops before it is done: what it has not eaten yet lies at the place again. */

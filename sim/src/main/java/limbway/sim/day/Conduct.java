@@ -53,7 +53,7 @@ final class Conduct {
     /** Is asleep when the run begins. */
     void begin(Ape ape) {
         bedtime.sleep(ape);
-        ape.sleepOnStall();
+        ape.holdings().sleepOnStall();
     }
 
     /** Wakes, arrives, or has done what it was doing. */
@@ -69,7 +69,7 @@ final class Conduct {
             use(ape, doing.motive());
         } else {
             bouts.endStay(ape);
-            if (what == EventClass.BOUT_END && ape.queue() != Ape.NONE && hasWaitedLongEnough(ape)) {
+            if (what == EventClass.BOUT_END && ape.holdings().queue() != Ape.NONE && hasWaitedLongEnough(ape)) {
                 giveUpWaiting(ape);
             }
             decide(ape);
@@ -78,7 +78,7 @@ final class Conduct {
     }
 
     private boolean hasWaitedLongEnough(Ape ape) {
-        return diary.nowMs() - ape.queueSinceMs() >= plan.settings().intake().barredMs();
+        return diary.nowMs() - ape.holdings().queueSinceMs() >= plan.settings().intake().barredMs();
     }
 
     /** Hears that food was put out; an animal that rests or waits, is hungry and can get there thinks again. */
@@ -124,8 +124,8 @@ final class Conduct {
         expectWait(ape);
         int place = plan.appraisal()
                 .choose(ape, stalls, bedtime.nights(), now, plan.almanac().settledMs(day), decision);
-        if (ape.queue() != Ape.NONE) {
-            if (place == ape.queue()) {
+        if (ape.holdings().queue() != Ape.NONE) {
+            if (place == ape.holdings().queue()) {
                 bouts.waitForStall(ape, plan.appraisal().motive(ape, place, now));
                 return;
             }
@@ -232,7 +232,7 @@ final class Conduct {
             case FATIGUE, HEAT, COMFORT, COMPANY -> bouts.rest(ape, motive);
             case NIGHT -> {
                 bedtime.settle(ape);
-                ape.sleepOnStall();
+                ape.holdings().sleepOnStall();
             }
         }
     }
@@ -281,9 +281,9 @@ final class Conduct {
     }
 
     private void expectWait(Ape ape) {
-        if (ape.queue() != Ape.NONE) {
+        if (ape.holdings().queue() != Ape.NONE) {
             double waitMs = stalls.expectedWaitMs(ape, plan.settings().intake().portionMs());
-            ape.expectWait(waitMs, plan.settings().choice().patienceMin() * 60_000);
+            ape.holdings().expectWait(waitMs, plan.settings().choice().patienceMin() * 60_000);
         }
     }
 

@@ -96,9 +96,9 @@ class AppraisalTest {
         ape.needs().drink(-ape.body().thirstiestMl());
         ape.arrive(NEAR, ape.outlook().passages().startAt(habitat.graph().useHolds(NEAR)[0]));
         stalls.queue(ape, NEAR);
-        ape.expectWait(60_000, 120 * 60_000);
+        ape.holdings().expectWait(60_000, 120 * 60_000);
         assertEquals(NEAR, choice(NOON_MS));
-        ape.expectWait(600 * 60_000, 120 * 60_000);
+        ape.holdings().expectWait(600 * 60_000, 120 * 60_000);
         assertEquals(FAR, choice(NOON_MS));
         stalls.quit(ape);
         assertEquals(NEAR, choice(NOON_MS), "the wait counts only while it waits");

@@ -147,7 +147,7 @@ class ContestTest {
                 looking.add(ape);
             }
         }
-        return group.stream().map(Ape::stall).toList();
+        return group.stream().map(ape -> ape.holdings().stall()).toList();
     }
 
     @Test
