@@ -1,6 +1,5 @@
 package limbway.model.graph;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -51,7 +50,7 @@ public final class RouteGraph {
      * @return the graph
      */
     public static RouteGraph compile(Enclosure enclosure, GraphSettings settings) {
-        return compile(new Draft(enclosure, settings), Optional.empty(), true);
+        return Compilation.of(new Draft(enclosure, settings), Optional.empty(), true);
     }
 
     /**
@@ -72,7 +71,7 @@ public final class RouteGraph {
      */
     public static RouteGraph compileAround(
             Enclosure part, Enclosure whole, GraphSettings settings, RouteGraph before, boolean meetsGround) {
-        return compile(new Draft(part, whole, settings), Optional.of(before), meetsGround);
+        return Compilation.of(new Draft(part, whole, settings), Optional.of(before), meetsGround);
     }
 
     /**
@@ -93,48 +92,6 @@ public final class RouteGraph {
         }
         boolean walksStay = !meetsGround || onGround <= NearbyPlaces.EXACT_PLACES;
         return walksStay && before.moved.containsAll(moved);
-    }
-
-    private static RouteGraph compile(Draft draft, Optional<RouteGraph> before, boolean meetsGround) {
-        Decks decks = new Decks(draft);
-        Canopy canopy = new Canopy(draft);
-        GroundWays ground = new GroundWays(draft);
-        Contacts.connect(draft);
-        decks.connect();
-        canopy.connect();
-        new CrownEntries(draft, decks, canopy).connect();
-        if (meetsGround) {
-            ground.connect(decks, canopy);
-        }
-        Faces faces = new Faces(draft);
-        faces.connect(decks, canopy, ground);
-        List<Landing> landings = landings(draft, decks, faces);
-        new SwayWays(draft, landings).connect();
-        new LeapWays(draft, decks).connect();
-        new DropWays(draft, decks, ground).connect();
-        List<List<Integer>> useHolds = new UsePoints(draft, decks, canopy, faces, ground).find();
-        KnownHolds known = before.map(graph -> KnownHolds.of(graph, draft, decks, canopy, ground))
-                .orElse(KnownHolds.NONE);
-        decks.addWalks(known);
-        faces.addClimbs();
-        canopy.addClambers(known);
-        if (meetsGround) {
-            ground.addWalks(known);
-        }
-        draft.chainHoldsAlongPieces();
-        return Assembly.of(draft, useHolds);
-    }
-
-    private static List<Landing> landings(Draft draft, Decks decks, Faces faces) {
-        List<Landing> landings = new ArrayList<>();
-        for (int i = 0; i < draft.pieces().size(); i++) {
-            landings.add(new Landing.OnPiece(draft, i));
-        }
-        for (int p = 0; p < decks.platforms().size(); p++) {
-            landings.add(new Landing.OnDeck(decks, p));
-        }
-        faces.faces().forEach(face -> landings.add(new Landing.OnFace(draft, face)));
-        return landings;
     }
 
     /**

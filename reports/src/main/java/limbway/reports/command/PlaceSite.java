@@ -20,7 +20,6 @@ import limbway.sim.experiment.RunSettings;
 import limbway.sim.experiment.placement.CandidatePlace;
 import limbway.sim.experiment.placement.CandidatePlaces;
 import limbway.sim.experiment.placement.CandidateSieve;
-import limbway.sim.experiment.placement.CandidateSieve.Sifted;
 import limbway.sim.experiment.placement.Demand;
 import limbway.sim.experiment.placement.ExpectedTravel;
 import limbway.sim.experiment.placement.PlacingContest;
@@ -28,6 +27,7 @@ import limbway.sim.experiment.placement.PlacingRule;
 import limbway.sim.experiment.placement.PlacingRules;
 import limbway.sim.experiment.placement.PlacingSearch;
 import limbway.sim.experiment.placement.PlacingTask;
+import limbway.sim.experiment.placement.Sifted;
 import limbway.sim.habitat.Habitat;
 
 /**
@@ -88,7 +88,8 @@ record PlaceSite(
                 .toList();
 
         List<CandidatePlace> staying = staying(layout, task, sound, sieve);
-        List<CandidatePlace> spots = Stream.concat(sound.stream(), staying.stream()).toList();
+        List<CandidatePlace> spots =
+                Stream.concat(sound.stream(), staying.stream()).toList();
         List<String> ofKind = layout.enclosure().resources().stream()
                 .filter(resource -> resource.kind() == task.kind())
                 .map(Resource::id)
@@ -210,7 +211,8 @@ record PlaceSite(
     }
 
     /** Those that all bodies get to and back from; given ones that are not reached are refused. */
-    private static List<Integer> reached(PlaceWish wish, List<CandidatePlace> sound, ExpectedTravel travel) throws Refusal {
+    private static List<Integer> reached(PlaceWish wish, List<CandidatePlace> sound, ExpectedTravel travel)
+            throws Refusal {
         List<Integer> reached = IntStream.range(0, sound.size())
                 .filter(c -> travel.cannotReach(c).isEmpty())
                 .boxed()

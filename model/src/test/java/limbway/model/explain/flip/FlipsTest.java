@@ -1,17 +1,12 @@
 package limbway.model.explain.flip;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
-import java.util.Set;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 import limbway.model.alteration.Alteration;
-import limbway.model.body.Body;
-import limbway.model.body.BodyCatalogue;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Material;
 import limbway.model.enclosure.ResourceKind;
@@ -20,119 +15,22 @@ import limbway.model.enclosure.SupportKind;
 import limbway.model.energy.EnergySettings;
 import limbway.model.energy.InclineCost;
 import limbway.model.explain.GroundReason;
-import limbway.model.explain.GroundReasons;
-import limbway.model.explain.PairWays;
+import limbway.model.explain.flip.AskedTrips.Answer;
 import limbway.model.geometry.HangingLine;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
-import limbway.model.graph.GraphSettings;
-import limbway.model.graph.MoveCosts;
 import limbway.model.graph.RouteGraph;
-import limbway.model.route.ChoiceSharpness;
-import limbway.model.route.Routes;
-import limbway.model.route.Search;
-import limbway.model.scene.RandomEnclosure;
 import limbway.model.scene.Scene;
 
+import static limbway.model.explain.flip.AskedTrips.FEMALE;
+import static limbway.model.explain.flip.AskedTrips.ask;
+import static limbway.model.explain.flip.AskedTrips.assertTight;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-/** Every change that is named is made again, and so is one two parts in a hundred smaller. */
+/** Yards small enough to work by hand. */
 class FlipsTest {
-
-    private static final Body FEMALE =
-            BodyCatalogue.standard().find("adult female").orElseThrow();
-
-    private static final double LESS = 0.98;
-
-    private record Answer(TripQuestion question, GroundReason reason, FlipAnswer found) {
-
-        <T extends Change> List<T> changes(Class<T> type) {
-            return found.flips().stream()
-                    .map(Flip::change)
-                    .filter(type::isInstance)
-                    .map(type::cast)
-                    .toList();
-        }
-    }
-
-    private static Answer ask(Enclosure enclosure, String from, String to) {
-        return ask(enclosure, from, to, BuildLimits.none());
-    }
-
-    private static Answer ask(Enclosure enclosure, String from, String to, BuildLimits limits) {
-        TripQuestion question = new TripQuestion(
-                enclosure,
-                GraphSettings.forBodies(List.of(FEMALE)),
-                FEMALE,
-                EnergySettings.standard(),
-                ChoiceSharpness.GROUP.standard(),
-                OptionalInt.empty(),
-                from,
-                to);
-        RouteGraph graph = RouteGraph.compile(enclosure, question.settings());
-        Routes routes = new Routes(graph, question.costs(graph, question.energy()), question.sharpness());
-        int start = graph.resourceNumber(from);
-        int end = graph.resourceNumber(to);
-        Search search = PairWays.find(routes, routes.sharpness(), start, end);
-        GroundReason reason = search instanceof Search.Reached ways
-                ? new GroundReasons(enclosure, routes).of(start, end, ways)
-                : new GroundReason.OffGroundIsCheapest();
-        return new Answer(question, reason, Flips.find(question, graph, reason, limits));
-    }
-
-    /** What the trip costs with some alterations. */
-    private static Search.Reached altered(TripQuestion question, List<Alteration> alterations) {
-        Enclosure changed = question.enclosure();
-        for (Alteration alteration : alterations) {
-            changed = alteration.applyTo(changed);
-        }
-        RouteGraph graph = RouteGraph.compile(changed, question.settings());
-        int end = graph.resourceNumber(question.to());
-        Routes routes = Routes.towards(
-                graph, MoveCosts.of(graph, question.body(), question.energy()), question.sharpness(), end);
-        return (Search.Reached) PairWays.find(routes, question.sharpness(), graph.resourceNumber(question.from()), end);
-    }
-
-    private static boolean turns(TripQuestion question, List<Alteration> alterations) {
-        Search.Reached ways = altered(question, alterations);
-        return ways.groundTemptationMilliJ().isPresent()
-                && ways.groundTemptationMilliJ().get() <= 0;
-    }
-
-    /** Each flip turns the trip, at the cost that it tells, and two parts in a hundred less do not. */
-    private static int assertTight(Answer answer, String where) {
-        int tight = 0;
-        for (Flip flip : answer.found.flips()) {
-            String what = where + ": " + flip;
-            Search.Reached ways = altered(answer.question, flip.alterations());
-            assertEquals(
-                    flip.then().offGroundMilliJ(),
-                    ways.offGround().orElseThrow().milliJ(),
-                    what);
-            assertEquals(flip.then().cheapestMilliJ(), ways.cheapest().milliJ(), what);
-            assertEquals(0, ways.groundTemptationMilliJ().orElseThrow(), what);
-            assertTrue(ways.offGroundShare() >= 0.5, what);
-            assertEquals(ways.offGroundShare(), flip.share(), what);
-            Change change = flip.change();
-            boolean sized = !(change instanceof LinkAdded)
-                    && !(change instanceof PlaceMoved place && (place.isLowest() || place.at() instanceof Spot.OnDeck));
-            if (sized) {
-                // below five centimetres two parts in a hundred are less than the millimetre to which sizes are told
-                double lessM = Math.min(LESS * change.amountM(), change.amountM() - 0.001);
-                Change less = change.withAmount(Math.floor(lessM * 1000) / 1000);
-                assertFalse(
-                        less.amountM() > 0
-                                && less.in(answer.question.enclosure())
-                                        .map(alterations -> turns(answer.question, alterations))
-                                        .orElse(false),
-                        what + " turns with less, too");
-                tight++;
-            }
-        }
-        return tight;
-    }
 
     private static Support bar(String id, double x0, double x1, double zM, double diameterM, Material material) {
         return new Support(
@@ -187,7 +85,7 @@ class FlipsTest {
         assertEquals("prop", prop.pole());
         assertEquals(Math.ceil(missingM * 100 - 1e-6) / 100, prop.amountM(), 1e-9);
         // the rope comes along and keeps its sag of 5 % of the distance in plan
-        Flip flip = answer.found.flips().stream()
+        Flip flip = answer.found().flips().stream()
                 .filter(one -> one.change() == prop)
                 .findFirst()
                 .orElseThrow();
@@ -242,9 +140,10 @@ class FlipsTest {
                 .build();
         Answer answer = ask(enclosure, "nest", "tray");
         assertTrue(
-                answer.found.none().contains(new NoFlip(FlipKind.GAP, NoFlip.Why.SEVERAL_THINGS_MISSING)),
-                answer.found.toString());
-        assertEquals(2, Flips.severalMissing(answer.reason).orElseThrow().gaps().size());
+                answer.found().none().contains(new NoFlip(FlipKind.GAP, NoFlip.Why.SEVERAL_THINGS_MISSING)),
+                answer.found().toString());
+        assertEquals(
+                2, Flips.severalMissing(answer.reason()).orElseThrow().gaps().size());
     }
 
     @Test
@@ -258,8 +157,8 @@ class FlipsTest {
                 .food("tray", 12, 5, 0)
                 .build();
         Answer answer = ask(enclosure, "nest", "tray");
-        assertTrue(answer.found.none().contains(new NoFlip(FlipKind.LINK, NoFlip.Why.USED_FROM_GROUND)));
-        assertTrue(answer.found.none().contains(new NoFlip(FlipKind.START, NoFlip.Why.USED_FROM_GROUND)));
+        assertTrue(answer.found().none().contains(new NoFlip(FlipKind.LINK, NoFlip.Why.USED_FROM_GROUND)));
+        assertTrue(answer.found().none().contains(new NoFlip(FlipKind.START, NoFlip.Why.USED_FROM_GROUND)));
         PlaceMoved tray = answer.changes(PlaceMoved.class).get(0);
         assertEquals("east", tray.at().on());
         assertTight(answer, "tray");
@@ -270,22 +169,24 @@ class FlipsTest {
         Answer free = ask(gapYard(9), "nest", "tray");
         Answer bound = ask(gapYard(9), "nest", "tray", (changed, subjects) -> !subjects.contains("arm"));
         assertFalse(free.changes(EndExtended.class).isEmpty());
-        assertTrue(bound.changes(EndExtended.class).isEmpty(), bound.found.toString());
+        assertTrue(bound.changes(EndExtended.class).isEmpty(), bound.found().toString());
         Answer nothing = ask(gapYard(9), "nest", "tray", (changed, subjects) -> false);
-        assertEquals(List.of(), nothing.found.flips());
+        assertEquals(List.of(), nothing.found().flips());
     }
 
     @Test
     void aTripOffTheGroundNeedsNoChange() {
         Answer answer = ask(gapYard(12), "nest", "tray");
-        assertEquals(new GroundReason.OffGroundIsCheapest(), answer.reason);
-        assertEquals(List.of(), answer.found.flips());
-        assertEquals(0, answer.found.compiled());
+        assertEquals(new GroundReason.OffGroundIsCheapest(), answer.reason());
+        assertEquals(List.of(), answer.found().flips());
+        assertEquals(0, answer.found().compiled());
     }
 
     @Test
     void theSameQuestionGivesTheSameAnswer() {
-        assertEquals(ask(gapYard(9), "nest", "tray").found, ask(gapYard(9), "nest", "tray").found);
+        assertEquals(
+                ask(gapYard(9), "nest", "tray").found(),
+                ask(gapYard(9), "nest", "tray").found());
     }
 
     private static final double HIGH_M = 4;
@@ -314,14 +215,15 @@ class FlipsTest {
     void theCostOfClamberingThatTurnsTheAnswerIsTheClosedForm() {
         double breakEvenM = (DOWN * HIGH_M + LEVEL * APART_M + UP * HIGH_M) / (2 * LEVEL);
         Answer answer = ask(detour(1.2 * breakEvenM, HIGH_M), "nest", "tray");
-        PriceTurn turn = answer.found.turns().get(0);
+        PriceTurn turn = answer.found().turns().get(0);
         assertEquals("energy.clamber-multiplier", turn.parameter().name());
         // down to the next hundredth, so that the value named does turn it
         assertEquals(Math.floor(100 * 2 / 1.2) / 100, turn.turnsAt(), 1e-9);
         assertTrue(turn.toOffGround() && turn.isPlausible(), turn.toString());
-        RouteGraph graph = RouteGraph.compile(answer.question.enclosure(), answer.question.settings());
-        assertTrue(cost(answer.question, graph, turn.turnsAt()).isOffGround());
-        assertFalse(cost(answer.question, graph, turn.turnsAt() + 0.01).isOffGround());
+        RouteGraph graph = RouteGraph.compile(
+                answer.question().enclosure(), answer.question().settings());
+        assertTrue(cost(answer.question(), graph, turn.turnsAt()).isOffGround());
+        assertFalse(cost(answer.question(), graph, turn.turnsAt() + 0.01).isOffGround());
     }
 
     /** The other way round: a trip off the ground that a dearer clambering would bring down. */
@@ -331,7 +233,7 @@ class FlipsTest {
         double breakEvenM = (DOWN * HIGH_M + LEVEL * APART_M + UP * HIGH_M) / (2 * LEVEL);
         double ropeM = 0.8 * breakEvenM;
         PriceTurn turn =
-                ask(detour(ropeM, HIGH_M), "nest", "tray").found.turns().get(0);
+                ask(detour(ropeM, HIGH_M), "nest", "tray").found().turns().get(0);
         assertEquals("energy.clamber-multiplier", turn.parameter().name());
         // equal at 2 / 0.8; later if an arm's length at either end is reached over, which still costs 2 times walking
         double reachedM = 2 * FEMALE.gapReachM();
@@ -363,99 +265,5 @@ class FlipsTest {
                 question.sharpness(),
                 graph.resourceNumber(question.from()),
                 graph.resourceNumber(question.to()));
-    }
-
-    /** Whatever stands there: what is named turns the trip, and less of it does not. */
-    @Test
-    void whatIsNamedInRandomYardsTurnsTheTripAndLessDoesNot() {
-        int flips = 0;
-        int tight = 0;
-        List<String> kinds = new ArrayList<>();
-        for (long seed = 1; seed <= 5; seed++) {
-            for (String[] trip : new String[][] {{"tray", "pool"}, {"nest", "hatch"}}) {
-                Answer answer = ask(RandomEnclosure.of(seed), trip[0], trip[1]);
-                flips += answer.found.flips().size();
-                answer.found
-                        .flips()
-                        .forEach(flip -> kinds.add(flip.change().getClass().getSimpleName()));
-                tight += assertTight(answer, "seed " + seed + " from " + trip[0]);
-            }
-        }
-        assertTrue(flips >= 8 && tight >= 4, flips + " flips, " + tight + " with a size: " + kinds);
-        assertTrue(Set.copyOf(kinds).size() >= 3, kinds.toString());
-    }
-
-    /** No rope between the same two things that is a fiftieth shorter turns the trip, wherever it is tied. */
-    @Test
-    void noShorterRopeBetweenTheSameThingsTurnsTheTrip() {
-        int looked = 0;
-        for (long seed = 1; seed <= 8 && looked < 1; seed++) {
-            Answer answer = ask(RandomEnclosure.of(seed), "tray", "pool");
-            for (LinkAdded link : answer.changes(LinkAdded.class)) {
-                looked++;
-                assertNoShorter(answer, link, "seed " + seed);
-            }
-        }
-        assertTrue(looked > 0, "no rope was named");
-    }
-
-    /** Two bars that lean towards each other: higher up a rope is shorter, but the way up to it is dearer than the ground. */
-    @Test
-    void betweenLeaningBarsShorterRopesHigherUpDoNotTurnTheTrip() {
-        Enclosure enclosure = Scene.yard(30, 10)
-                .add(leaning("west", 2, 5))
-                .add(leaning("east", 14, 11))
-                .resource("nest", ResourceKind.NEST, new Point(3, 5, 2), "west")
-                .resource("tray", ResourceKind.FOOD, new Point(13, 5, 2), "east")
-                .build();
-        Answer answer = ask(enclosure, "nest", "tray");
-        List<LinkAdded> links = answer.changes(LinkAdded.class);
-        assertEquals(1, links.size(), answer.found.toString());
-        assertTrue(assertNoShorter(answer, links.get(0), "leaning bars") > 0, links.toString());
-    }
-
-    private static Support leaning(String id, double footM, double topM) {
-        return new Support(
-                id,
-                SupportKind.BEAM,
-                Polyline.straight(new Point(footM, 5, 0), new Point(topM, 5, 6)),
-                0.08,
-                Material.GALVANISED_STEEL);
-    }
-
-    /** How many shorter ropes were hung in vain; of some pairs of places there is none. */
-    private static int assertNoShorter(Answer answer, LinkAdded link, String where) {
-        Enclosure enclosure = answer.question.enclosure();
-        int tried = 0;
-        for (Spot from : spots(enclosure, link.from())) {
-            for (Spot to : spots(enclosure, link.to())) {
-                LinkAdded other = new LinkAdded(link.id(), from, to, 0);
-                double lengthM = from.in(enclosure)
-                        .orElseThrow()
-                        .distanceM(to.in(enclosure).orElseThrow());
-                if (lengthM > 0.05 && lengthM <= LESS * link.amountM()) {
-                    tried++;
-                    assertFalse(
-                            turns(answer.question, other.in(enclosure).orElseThrow()),
-                            where + ": " + link + ", but also " + other);
-                }
-            }
-        }
-        return tried;
-    }
-
-    /** Places round one, a third of a metre apart. */
-    private static List<Spot> spots(Enclosure enclosure, Spot round) {
-        List<Spot> all = new ArrayList<>();
-        for (int i = -4; i <= 4; i++) {
-            double byM = i * 0.3;
-            Spot spot = round instanceof Spot.AtHeight height
-                    ? new Spot.AtHeight(height.on(), height.heightM() + byM)
-                    : round instanceof Spot.Along along ? new Spot.Along(along.on(), along.alongM() + byM) : round;
-            if (spot.in(enclosure).isPresent()) {
-                all.add(spot);
-            }
-        }
-        return all;
     }
 }

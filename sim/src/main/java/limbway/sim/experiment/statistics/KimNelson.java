@@ -1,7 +1,5 @@
 package limbway.sim.experiment.statistics;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -121,19 +119,19 @@ public final class KimNelson {
      * @return the selection, or empty if the source was ended
      */
     public Optional<Selected> run(int systems, int budget, Source source, int batch) {
-        State state = new State(systems);
+        Elimination state = new Elimination(systems, firstStage, indifference, systems > 1 ? h2(systems) : 0);
         for (int i = 0; i < systems; i++) {
             Optional<double[]> first = source.values(i, 0, firstStage);
             if (first.isEmpty()) {
                 return Optional.empty();
             }
-            state.known[i] = first.get();
+            state.append(i, first.get());
         }
         state.begin();
-        while (!state.isOver() && state.used() + state.left.size() <= budget) {
-            for (int i : state.left) {
-                if (state.known[i].length == state.done) {
-                    Optional<double[]> more = source.values(i, state.done, batch);
+        while (!state.isOver() && state.used() + state.left().size() <= budget) {
+            for (int i : state.left()) {
+                if (state.needsMore(i)) {
+                    Optional<double[]> more = source.values(i, state.done(), batch);
                     if (more.isEmpty()) {
                         return Optional.empty();
                     }
@@ -143,120 +141,5 @@ public final class KimNelson {
             state.step();
         }
         return Optional.of(state.selected());
-    }
-
-    private final class State {
-        private final int systems;
-        private final double h2;
-        private final double[][] known;
-        private final double[] sum;
-        private final int[] replications;
-        private final double[][] differenceVariance;
-        private List<Integer> left = new ArrayList<>();
-        private int done;
-
-        State(int systems) {
-            this.systems = systems;
-            h2 = systems > 1 ? h2(systems) : 0;
-            known = new double[systems][];
-            sum = new double[systems];
-            replications = new int[systems];
-            differenceVariance = new double[systems][systems];
-            for (int i = 0; i < systems; i++) {
-                left.add(i);
-            }
-        }
-
-        void begin() {
-            for (int i = 0; i < systems; i++) {
-                for (int l = 0; l < i; l++) {
-                    differenceVariance[i][l] = variance(known[i], known[l]);
-                    differenceVariance[l][i] = differenceVariance[i][l];
-                }
-                for (int r = 0; r < firstStage; r++) {
-                    sum[i] += known[i][r];
-                }
-                replications[i] = firstStage;
-            }
-            done = firstStage;
-            screen();
-        }
-
-        private double variance(double[] a, double[] b) {
-            double mean = 0;
-            for (int r = 0; r < firstStage; r++) {
-                mean += (a[r] - b[r]) / firstStage;
-            }
-            double squares = 0;
-            for (int r = 0; r < firstStage; r++) {
-                double off = a[r] - b[r] - mean;
-                squares += off * off;
-            }
-            return squares / (firstStage - 1);
-        }
-
-        void append(int system, double[] more) {
-            double[] all = Arrays.copyOf(known[system], done + more.length);
-            System.arraycopy(more, 0, all, done, more.length);
-            known[system] = all;
-        }
-
-        void step() {
-            for (int i : left) {
-                sum[i] += known[i][done];
-                replications[i]++;
-            }
-            done++;
-            screen();
-        }
-
-        private void screen() {
-            List<Integer> still = new ArrayList<>();
-            for (int i : left) {
-                boolean keeps = true;
-                for (int l : left) {
-                    keeps &= i == l || sum[i] >= sum[l] - allowance(i, l);
-                }
-                if (keeps) {
-                    still.add(i);
-                }
-            }
-            left = still;
-        }
-
-        private double allowance(int i, int l) {
-            double room = h2 * differenceVariance[i][l] / (indifference * indifference) - done;
-            return Math.max(0, indifference / 2 * room);
-        }
-
-        int used() {
-            return Arrays.stream(replications).sum();
-        }
-
-        /** After so many replications nothing is allowed for any more. */
-        int atMost() {
-            double most = 0;
-            for (int i : left) {
-                for (int l : left) {
-                    most = Math.max(most, h2 * differenceVariance[i][l] / (indifference * indifference));
-                }
-            }
-            return Math.max(firstStage, (int) Math.min(Integer.MAX_VALUE - 1.0, Math.floor(most)) + 1);
-        }
-
-        boolean isOver() {
-            return left.size() == 1 || done >= atMost();
-        }
-
-        Selected selected() {
-            int best = left.get(0);
-            for (int i : left) {
-                if (sum[i] > sum[best]) {
-                    best = i;
-                }
-            }
-            List<Integer> counts = Arrays.stream(replications).boxed().toList();
-            return new Selected(best, left, isOver(), counts, left.size() == 1 ? done : atMost());
-        }
     }
 }

@@ -31,7 +31,6 @@ import limbway.model.study.Feeding;
 import limbway.model.study.Variant;
 import limbway.model.weather.MonthlyWeather;
 import limbway.sim.Yard;
-import limbway.sim.experiment.placement.CandidateSieve.Sifted;
 import limbway.sim.habitat.Habitat;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
