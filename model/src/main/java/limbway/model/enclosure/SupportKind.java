@@ -22,6 +22,15 @@ public enum SupportKind {
     }
 
     /**
+     * Whether it stands or leans on the ground, so that places on it are told by their height.
+     *
+     * @return true for poles and trunks
+     */
+    public boolean isUpright() {
+        return this == POLE || this == TRUNK;
+    }
+
+    /**
      * The word used in scenarios and reports.
      *
      * @return a lower-case English word

@@ -52,7 +52,9 @@ public record SupportScale(Support support, Terrain terrain) {
      * @return its height above the ground at the foot, or the distance from the first end to what is nearest to it [m]
      */
     public double measureM(Point near) {
-        return support.kind().isUpright() ? near.zM() - groundM() : support.axis().alongM(near);
+        return support.kind().isUpright()
+                ? near.zM() - groundM()
+                : support.axis().alongM(near);
     }
 
     /**

@@ -78,6 +78,28 @@ public record Polyline(List<Point> points) {
     }
 
     /**
+     * The distance along the line of its place nearest to a point.
+     *
+     * @param near any point
+     * @return distance from the start [m], 0 to {@link #lengthM()}
+     */
+    public double alongM(Point near) {
+        double best = 0;
+        double bestM = Double.POSITIVE_INFINITY;
+        double beforeM = 0;
+        for (Segment piece : pieces()) {
+            double share = piece.nearestShare(near);
+            double awayM = piece.at(share).distanceM(near);
+            if (awayM < bestM) {
+                bestM = awayM;
+                best = beforeM + share * piece.lengthM();
+            }
+            beforeM += piece.lengthM();
+        }
+        return best;
+    }
+
+    /**
      * The point at a distance along the line.
      *
      * @param alongM distance from the start [m], 0 to {@link #lengthM()}

@@ -1,6 +1,8 @@
 package limbway.model.geometry;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * A straight line between two points.
@@ -36,6 +38,19 @@ public record Segment(Point a, Point b) {
             return b;
         }
         return a.plus(b.minus(a).times(share));
+    }
+
+    /**
+     * Points spread evenly over the line, both ends among them.
+     *
+     * @param stepM greatest distance between one and the next [m], above 0
+     * @return two points or more, from {@code a} to {@code b}
+     */
+    public List<Point> every(double stepM) {
+        int steps = (int) Math.max(1, Math.ceil(lengthM() / stepM));
+        return IntStream.rangeClosed(0, steps)
+                .mapToObj(i -> at((double) i / steps))
+                .toList();
     }
 
     /**

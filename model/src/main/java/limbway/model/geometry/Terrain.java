@@ -50,4 +50,14 @@ public record Terrain(List<Triangle> triangles) {
         }
         return nearest.zM();
     }
+
+    /**
+     * How high a place is above the ground straight below it.
+     *
+     * @param place any place
+     * @return height [m], negative below the ground
+     */
+    public double aboveM(Point place) {
+        return place.zM() - heightM(place.xM(), place.yM());
+    }
 }

@@ -41,7 +41,7 @@ record Piece(
 
     /** A pole or trunk stands on its lower end, whichever was drawn first. */
     private static boolean isDrawnFromTheTop(Support support) {
-        return (support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK)
+        return support.kind().isUpright()
                 && support.axis().end().zM() < support.axis().start().zM();
     }
 

@@ -120,7 +120,7 @@ public record Fall(String cause, Set<String> with, Enclosure left, Set<String> l
     }
 
     private static boolean stands(Support support) {
-        return support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK;
+        return support.kind().isUpright();
     }
 
     private static boolean hangsOn(Support support, Enclosure enclosure, Set<String> fallen) {

@@ -20,6 +20,7 @@ import limbway.model.geometry.Facet;
 import limbway.model.geometry.Outline;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Segment;
+import limbway.model.geometry.Terrain;
 
 /** Finds the first limit that a link breaks. */
 final class Fit {
@@ -36,6 +37,7 @@ final class Fit {
     private static final double SLACK_M = 1e-9;
 
     private final Enclosure enclosure;
+    private final Terrain terrain;
     private final List<Body> bodies;
     private final LinkLimits limits;
     private final LiveSpace live;
@@ -46,6 +48,7 @@ final class Fit {
 
     Fit(Enclosure enclosure, List<Body> bodies, LinkLimits limits) {
         this.enclosure = enclosure;
+        this.terrain = enclosure.ground().terrain();
         this.bodies = List.copyOf(bodies);
         this.limits = limits;
         this.live = new LiveSpace(enclosure.bounds().hotWires());
@@ -75,7 +78,7 @@ final class Fit {
         }
         List<Segment> pieces = link.axis().pieces();
         List<Point> places = places(pieces);
-        if (places.stream().anyMatch(place -> heightM(place) < limits.clearanceM() - SLACK_M)) {
+        if (places.stream().anyMatch(place -> terrain.aboveM(place) < limits.clearanceM() - SLACK_M)) {
             return Optional.of(Limit.CLEARANCE);
         }
         Outline ground = enclosure.ground().outline();
@@ -97,16 +100,10 @@ final class Fit {
         List<Point> places = new ArrayList<>();
         places.add(pieces.get(0).a());
         for (Segment piece : pieces) {
-            int steps = (int) Math.max(1, Math.ceil(piece.lengthM() / STEP_M));
-            for (int i = 1; i <= steps; i++) {
-                places.add(piece.at((double) i / steps));
-            }
+            List<Point> along = piece.every(STEP_M);
+            places.addAll(along.subList(1, along.size()));
         }
         return places;
-    }
-
-    private double heightM(Point place) {
-        return place.zM() - enclosure.ground().terrain().heightM(place.xM(), place.yM());
     }
 
     private boolean isBlocked(Candidate link, List<Segment> pieces, List<Point> places) {
@@ -184,7 +181,7 @@ final class Fit {
 
     /** By reach, or by leap for a body that leaps; the rule of the audit of barriers, for each place of the link. */
     private boolean leadsOut(Brink brink, Point place, Candidate link) {
-        if (brink.anyHeight() && heightM(place) <= overheadM) {
+        if (brink.anyHeight() && terrain.aboveM(place) <= overheadM) {
             return false;
         }
         Point target = brink.nearestTo(place);
@@ -196,8 +193,7 @@ final class Fit {
             return false;
         }
         double clearM = Math.max(0, place.planDistanceM(target) - radiusM);
-        double landingZM =
-                brink.anyHeight() ? enclosure.ground().terrain().heightM(target.xM(), target.yM()) : target.zM();
+        double landingZM = brink.anyHeight() ? terrain.heightM(target.xM(), target.yM()) : target.zM();
         return Ballistics.leastSpeedMPerS(clearM, landingZM - place.zM()) <= takeOffMPerS;
     }
 

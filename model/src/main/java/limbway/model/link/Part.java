@@ -84,7 +84,7 @@ final class Part {
     private boolean isNearGround() {
         double leastM = fallM() + link.diameterM() / 2 + ROOM_M / 4;
         return link.axis().points().stream()
-                .anyMatch(p -> p.zM() - before.ground().terrain().heightM(p.xM(), p.yM()) <= leastM);
+                .anyMatch(p -> before.ground().terrain().aboveM(p) <= leastM);
     }
 
     /** How far down an animal reaches or drops, as compiling has it. */

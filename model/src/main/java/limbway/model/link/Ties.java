@@ -10,6 +10,7 @@ import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.PlatformKind;
 import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
+import limbway.model.enclosure.SupportScale;
 import limbway.model.energy.Elasticities;
 import limbway.model.geometry.Corner;
 import limbway.model.geometry.Point;
@@ -80,37 +81,28 @@ final class Ties {
             tooWeak++;
             return;
         }
-        if (support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK) {
-            upright(support);
+        SupportScale scale = new SupportScale(support, enclosure.ground().terrain());
+        if (support.kind().isUpright()) {
+            upright(scale);
             return;
         }
         double lengthM = support.axis().lengthM();
         for (int i = 0; i * limits.spacingM() <= lengthM; i++) {
             double alongM = rounded(i * limits.spacingM());
-            found.add(new Tie(
-                    support.id(),
-                    support.id() + " at " + text(alongM),
-                    support.axis().atLength(Math.min(alongM, lengthM))));
+            found.add(new Tie(support.id(), support.id() + " at " + text(alongM), scale.at(alongM)));
         }
     }
 
-    private void upright(Support pole) {
-        Point foot = pole.axis().start();
-        Point top = pole.axis().end();
-        double groundM = enclosure.ground().terrain().heightM(foot.xM(), foot.yM());
-        double highestM = top.zM() - groundM;
+    private void upright(SupportScale scale) {
+        Support pole = scale.support();
+        double highestM = pole.axis().end().zM() - scale.groundM();
         for (int i = 0; i * limits.spacingM() < highestM; i++) {
             double heightM = rounded(i * limits.spacingM());
-            if (groundM + heightM >= foot.zM() && heightM < highestM) {
-                double zM = groundM + heightM;
-                double share = (zM - foot.zM()) / (top.zM() - foot.zM());
-                found.add(new Tie(
-                        pole.id(),
-                        pole.id() + " at " + text(heightM),
-                        foot.plus(top.minus(foot).times(share)).atHeight(zM)));
+            if (scale.levelM(heightM) >= pole.axis().start().zM() && heightM < highestM) {
+                found.add(new Tie(pole.id(), pole.id() + " at " + text(heightM), scale.at(heightM)));
             }
         }
-        found.add(new Tie(pole.id(), pole.id() + " top", top));
+        found.add(new Tie(pole.id(), pole.id() + " top", pole.axis().end()));
     }
 
     private void round(Platform deck) {

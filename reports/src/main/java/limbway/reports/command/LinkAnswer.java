@@ -13,8 +13,8 @@ import limbway.reports.data.Json;
 import limbway.reports.data.RunRecord;
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
-import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
 

@@ -17,7 +17,8 @@ import limbway.sim.experiment.placement.PlacingTask;
  * @param given candidates of the scenario; empty if they are to be made
  * @param spacingM distance at which they are made, or empty for the usual one
  */
-record PlaceWish(PlacingTask task, PlacingRules rules, Optional<List<CandidatePlace>> given, Optional<Double> spacingM) {
+record PlaceWish(
+        PlacingTask task, PlacingRules rules, Optional<List<CandidatePlace>> given, Optional<Double> spacingM) {
 
     /** What the command line says counts before what the scenario says; a spacing makes candidates in any case. */
     static PlaceWish of(Question question, PlaceOptions options) throws Refusal {

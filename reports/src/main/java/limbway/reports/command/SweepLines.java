@@ -18,7 +18,6 @@ import limbway.sim.experiment.statistics.Interval;
 /** The answer of a sweep as lines of a terminal. */
 final class SweepLines {
 
-
     private final Swept swept;
     private final DesignCriterion criterion;
     private final WrappedLines lines = new WrappedLines();

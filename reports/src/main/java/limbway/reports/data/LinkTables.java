@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.model.link.Candidate;
-import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.LinkFindings;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
 
 /** A search for links as tables. */

@@ -1,6 +1,5 @@
 package limbway.reports.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,7 +13,6 @@ import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.Support;
 import limbway.model.explain.flip.BuildLimits;
 import limbway.model.geometry.Point;
-import limbway.model.geometry.Segment;
 
 /**
  * Keeps what is proposed out of the space of live wire and away from where animals would be out, by the rules by which a
@@ -75,7 +73,7 @@ public final class SafeBuilding implements BuildLimits {
         double withinM = reachM + support.diameterM() / 2;
         for (Brink brink : brinks) {
             for (Point place : places) {
-                double aboveM = place.zM() - before.ground().terrain().heightM(place.xM(), place.yM());
+                double aboveM = before.ground().terrain().aboveM(place);
                 boolean counts = aboveM > 0 && (!brink.anyHeight() || aboveM > overheadM);
                 if (counts && brink.nearestTo(place).distanceM(place) <= withinM) {
                     return true;
@@ -86,13 +84,8 @@ public final class SafeBuilding implements BuildLimits {
     }
 
     private static List<Point> along(Support support) {
-        List<Point> places = new ArrayList<>();
-        for (Segment piece : support.axis().pieces()) {
-            int steps = (int) Math.max(1, Math.ceil(piece.lengthM() / STEP_M));
-            for (int i = 0; i <= steps; i++) {
-                places.add(piece.at((double) i / steps));
-            }
-        }
-        return places;
+        return support.axis().pieces().stream()
+                .flatMap(piece -> piece.every(STEP_M).stream())
+                .toList();
     }
 }

@@ -13,8 +13,8 @@ import limbway.model.link.Limit;
 import limbway.reports.chart.DataTable;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
-import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
 

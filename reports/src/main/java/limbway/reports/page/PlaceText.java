@@ -67,7 +67,7 @@ public final class PlaceText {
     }
 
     private static double heightM(PlaceReport report, Point at) {
-        return at.zM() - report.before().enclosure().ground().terrain().heightM(at.xM(), at.yM());
+        return report.before().enclosure().ground().terrain().aboveM(at);
     }
 
     private static String from(PlaceReport report, String id) {

@@ -12,8 +12,8 @@ import limbway.model.link.Fall;
 import limbway.model.link.Gain;
 import limbway.model.link.LinkKind;
 import limbway.model.link.Tie;
-import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Fragile;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
 

@@ -232,7 +232,7 @@ final class Builder {
     }
 
     private double aboveGroundM(Point point) {
-        return point.zM() - terrain.heightM(point.xM(), point.yM());
+        return terrain.aboveM(point);
     }
 
     private boolean carries(Located middle, DeckBySize deck) {

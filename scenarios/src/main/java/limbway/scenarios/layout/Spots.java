@@ -4,7 +4,7 @@ import java.util.Optional;
 
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
-import limbway.model.enclosure.SupportKind;
+import limbway.model.enclosure.SupportScale;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
 import limbway.model.geometry.Terrain;
@@ -66,7 +66,7 @@ final class Spots {
 
     private Optional<Point> onMember(Built.Member member, OnNamed words, String what) {
         Support support = member.support();
-        boolean upright = support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK;
+        boolean upright = support.kind().isUpright();
         if (words.spot() instanceof Along along) {
             return upright
                     ? atHeight(member, along.alongM(), words, what)
@@ -90,8 +90,9 @@ final class Spots {
     private Optional<Point> atHeight(Built.Member member, double heightM, OnNamed words, String what) {
         Point foot = member.support().axis().start();
         Point top = member.support().axis().end();
-        double groundM = terrain.heightM(foot.xM(), foot.yM());
-        double zM = groundM + heightM;
+        SupportScale scale = new SupportScale(member.support(), terrain);
+        double groundM = scale.groundM();
+        double zM = scale.levelM(heightM);
         if (zM < foot.zM() - ROUNDING_M || zM > top.zM() + ROUNDING_M) {
             String side = zM > top.zM() ? " is above the top of " : " is below the foot of ";
             problems.add(Problem.at(words.place(), what + side + member.entry().what())
@@ -102,14 +103,11 @@ final class Spots {
                     .mend("put it lower, or make " + words.id() + " higher"));
             return Optional.empty();
         }
-        double share = Math.max(0, Math.min(1, (zM - foot.zM()) / (top.zM() - foot.zM())));
-        return Optional.of(
-                share == 1 ? top : foot.plus(top.minus(foot).times(share)).atHeight(zM));
+        return Optional.of(scale.at(heightM));
     }
 
     private Optional<Point> atLength(Built.Member member, double alongM, OnNamed words, String what) {
-        Polyline axis = member.support().axis();
-        double lengthM = axis.lengthM();
+        double lengthM = member.support().axis().lengthM();
         if (alongM > lengthM + ROUNDING_M) {
             problems.add(Problem.at(
                             words.place(),
@@ -120,6 +118,6 @@ final class Spots {
                     .mend("write a shorter distance, or a percentage"));
             return Optional.empty();
         }
-        return Optional.of(axis.atLength(Math.min(alongM, lengthM)));
+        return Optional.of(new SupportScale(member.support(), terrain).at(alongM));
     }
 }

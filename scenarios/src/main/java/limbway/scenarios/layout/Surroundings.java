@@ -78,7 +78,7 @@ final class Surroundings {
 
     /** How far a point is above the ground, below 0 under it [m]. */
     double aboveGroundM(Point p) {
-        return p.zM() - ground.terrain().heightM(p.xM(), p.yM());
+        return ground.terrain().aboveM(p);
     }
 
     /** Where a flat shape dips deepest below the ground, if it does. */

@@ -7,6 +7,7 @@ import java.util.function.IntUnaryOperator;
 
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Support;
+import limbway.model.enclosure.SupportScale;
 import limbway.model.geometry.Point;
 import limbway.model.graph.RouteGraph;
 import limbway.model.route.ReverseTree;
@@ -40,10 +41,11 @@ final class Anchors {
             }
             return anchors;
         }
+        SupportScale scale = new SupportScale(support, enclosure.ground().terrain());
         List<Known> known = new ArrayList<>();
         for (int hold : holds) {
             if (milliJ.applyAsInt(hold) != ReverseTree.UNREACHABLE) {
-                known.add(new Known(measure(enclosure, support, graph.place(hold)), milliJ.applyAsInt(hold)));
+                known.add(new Known(scale.measureM(graph.place(hold)), milliJ.applyAsInt(hold)));
             }
         }
         known.sort(Comparator.comparingDouble(Known::alongM));
@@ -67,21 +69,11 @@ final class Anchors {
         for (double k = Math.ceil(low.alongM / stepM); k * stepM < high.alongM; k++) {
             double alongM = Steps.centimetre(k * stepM);
             double milliJ = low.milliJ + (high.milliJ - low.milliJ) * (alongM - low.alongM) / spanM;
-            Spot spot = Things.isUpright(support)
-                    ? new Spot.AtHeight(support.id(), alongM)
-                    : new Spot.Along(support.id(), alongM);
-            add(enclosure, spot, milliJ, anchors);
+            add(enclosure, Spot.at(support, alongM), milliJ, anchors);
         }
     }
 
     private static void add(Enclosure enclosure, Spot spot, double milliJ, List<Anchor> anchors) {
         spot.in(enclosure).ifPresent(point -> anchors.add(new Anchor(spot, point, milliJ)));
-    }
-
-    private static double measure(Enclosure enclosure, Support support, Point place) {
-        Point foot = support.axis().start();
-        return Things.isUpright(support)
-                ? place.zM() - enclosure.ground().terrain().heightM(foot.xM(), foot.yM())
-                : Things.alongM(support.axis(), place);
     }
 }

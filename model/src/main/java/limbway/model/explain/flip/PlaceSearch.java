@@ -73,7 +73,7 @@ final class PlaceSearch {
     private Optional<Flip> onPole(Resource place, boolean end) {
         List<Candidate> candidates = new ArrayList<>();
         for (Support pole : enclosure.supports()) {
-            if (Things.isUpright(pole) && !holdsOther(pole, end)) {
+            if (pole.kind().isUpright() && !holdsOther(pole, end)) {
                 lowest(pole, place, end).ifPresent(candidates::add);
             }
         }

@@ -84,7 +84,7 @@ public record PoleMoved(String pole, Point foot, Point towards, double amountM) 
             boolean tied = isOn(pole, other, other.axis().start())
                     || isOn(pole, other, other.axis().end());
             if (tied
-                    && (Things.isUpright(other)
+                    && (other.kind().isUpright()
                             || Things.carries(enclosure, other)
                             || !Line.isStated(Line.sagShare(other)))) {
                 return false;

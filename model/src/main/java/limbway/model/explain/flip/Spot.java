@@ -5,7 +5,7 @@ import java.util.Optional;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
-import limbway.model.enclosure.SupportKind;
+import limbway.model.enclosure.SupportScale;
 import limbway.model.geometry.Point;
 
 /** A place on something that has a name, by the measures that a keeper reads off it. */
@@ -35,19 +35,7 @@ public sealed interface Spot {
     record AtHeight(String on, double heightM) implements Spot {
         @Override
         public Optional<Point> in(Enclosure enclosure) {
-            return Things.support(enclosure, on).flatMap(support -> {
-                Point foot = support.axis().start();
-                Point top = support.axis().end();
-                double zM = enclosure.ground().terrain().heightM(foot.xM(), foot.yM()) + heightM;
-                if (zM < foot.zM() || zM > top.zM()) {
-                    return Optional.empty();
-                }
-                double share = (zM - foot.zM()) / (top.zM() - foot.zM());
-                return Optional.of(
-                        share == 1
-                                ? top
-                                : foot.plus(top.minus(foot).times(share)).atHeight(zM));
-            });
+            return Spot.placed(enclosure, on, heightM);
         }
     }
 
@@ -60,11 +48,7 @@ public sealed interface Spot {
     record Along(String on, double alongM) implements Spot {
         @Override
         public Optional<Point> in(Enclosure enclosure) {
-            return Things.support(enclosure, on)
-                    .map(Support::axis)
-                    .flatMap(axis -> alongM < 0 || alongM > axis.lengthM()
-                            ? Optional.empty()
-                            : Optional.of(axis.atLength(alongM)));
+            return Spot.placed(enclosure, on, alongM);
         }
     }
 
@@ -102,15 +86,28 @@ public sealed interface Spot {
     }
 
     private static Optional<Spot> onSupport(Enclosure enclosure, Support support, Point near) {
-        Point foot = support.axis().start();
-        boolean upright = support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK;
-        Spot spot = upright
-                ? new AtHeight(
-                        support.id(),
-                        Steps.centimetre(
-                                near.zM() - enclosure.ground().terrain().heightM(foot.xM(), foot.yM())))
-                : new Along(support.id(), Steps.centimetre(Things.alongM(support.axis(), near)));
+        double measureM =
+                Steps.centimetre(new SupportScale(support, enclosure.ground().terrain()).measureM(near));
+        Spot spot = at(support, measureM);
         return Optional.of(spot).filter(one -> one.in(enclosure).isPresent());
+    }
+
+    /**
+     * The place at a measure.
+     *
+     * @param support what it is on
+     * @param measureM height above the ground on what is upright, else the distance from the first end [m]
+     * @return the place, on the support or beyond its ends
+     */
+    static Spot at(Support support, double measureM) {
+        return support.kind().isUpright() ? new AtHeight(support.id(), measureM) : new Along(support.id(), measureM);
+    }
+
+    private static Optional<Point> placed(Enclosure enclosure, String id, double measureM) {
+        return Things.support(enclosure, id)
+                .map(support -> new SupportScale(support, enclosure.ground().terrain()))
+                .filter(scale -> scale.has(measureM))
+                .map(scale -> scale.at(measureM));
     }
 
     private static Optional<Spot> onDeck(Enclosure enclosure, Platform deck, Point near) {

@@ -6,10 +6,8 @@ import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Resource;
 import limbway.model.enclosure.Support;
-import limbway.model.enclosure.SupportKind;
 import limbway.model.geometry.Point;
 import limbway.model.geometry.Polyline;
-import limbway.model.geometry.Segment;
 
 /** What an enclosure has under a name, and what hangs on what. */
 final class Things {
@@ -31,27 +29,6 @@ final class Things {
         return enclosure.resources().stream().filter(one -> one.id().equals(id)).findFirst();
     }
 
-    static boolean isUpright(Support support) {
-        return support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK;
-    }
-
-    /** Distance along a line of its place nearest to a point. */
-    static double alongM(Polyline axis, Point near) {
-        double best = 0;
-        double bestM = Double.POSITIVE_INFINITY;
-        double beforeM = 0;
-        for (Segment piece : axis.pieces()) {
-            double share = piece.nearestShare(near);
-            double awayM = piece.at(share).distanceM(near);
-            if (awayM < bestM) {
-                bestM = awayM;
-                best = beforeM + share * piece.lengthM();
-            }
-            beforeM += piece.lengthM();
-        }
-        return best;
-    }
-
     static double distanceM(Polyline axis, Point place) {
         return axis.pieces().stream()
                 .mapToDouble(piece -> piece.distanceM(place))
@@ -62,8 +39,9 @@ final class Things {
     /** The pole or trunk on which a place lies, other than the support with the given id. */
     static Optional<Support> uprightAt(Enclosure enclosure, Point place, String except) {
         return enclosure.supports().stream()
-                .filter(one ->
-                        isUpright(one) && !one.id().equals(except) && distanceM(one.axis(), place) < SAME_PLACE_M)
+                .filter(one -> one.kind().isUpright()
+                        && !one.id().equals(except)
+                        && distanceM(one.axis(), place) < SAME_PLACE_M)
                 .findFirst();
     }
 
@@ -73,7 +51,7 @@ final class Things {
                         .anyMatch(one -> !one.id().equals(of) && distanceM(one.axis(), end) < SAME_PLACE_M)
                 || enclosure.platforms().stream()
                         .anyMatch(deck -> deck.nearestTo(end).distanceM(end) < SAME_PLACE_M);
-        double aboveM = end.zM() - enclosure.ground().terrain().heightM(end.xM(), end.yM());
+        double aboveM = enclosure.ground().terrain().aboveM(end);
         return !tied && aboveM > SAME_PLACE_M;
     }
 

@@ -9,8 +9,8 @@ import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Platform;
 import limbway.model.enclosure.Support;
 import limbway.model.enclosure.SupportKind;
+import limbway.model.enclosure.SupportScale;
 import limbway.model.geometry.Point;
-import limbway.model.geometry.Polyline;
 
 /** Makes candidates along all supports and over all platforms at a spacing. */
 public final class CandidatePlaces {
@@ -35,10 +35,13 @@ public final class CandidatePlaces {
     public static List<CandidatePlace> along(Enclosure enclosure, double spacingM) {
         List<CandidatePlace> all = new ArrayList<>();
         for (Support support : enclosure.supports()) {
-            if (support.kind() == SupportKind.POLE || support.kind() == SupportKind.TRUNK) {
-                upright(enclosure, support, spacingM, all);
-            } else {
-                lengthwise(support, spacingM, all);
+            SupportScale scale = new SupportScale(support, enclosure.ground().terrain());
+            for (int step = 1; isBeforeEnd(scale, rounded(step * spacingM)); step++) {
+                double measureM = rounded(step * spacingM);
+                if (isBeyondStart(scale, measureM)) {
+                    all.add(new CandidatePlace(
+                            support.id() + " at " + text(measureM), scale.at(measureM), support.id()));
+                }
             }
         }
         for (Platform platform : enclosure.platforms()) {
@@ -64,30 +67,17 @@ public final class CandidatePlaces {
                 .toList();
     }
 
-    private static void upright(Enclosure enclosure, Support support, double spacingM, List<CandidatePlace> all) {
-        Point foot = support.axis().start();
-        Point top = support.axis().end();
-        double groundM = enclosure.ground().terrain().heightM(foot.xM(), foot.yM());
-        for (int step = 1; ; step++) {
-            double heightM = rounded(step * spacingM);
-            double zM = groundM + heightM;
-            if (zM >= top.zM()) {
-                return;
-            }
-            if (zM > foot.zM()) {
-                double share = (zM - foot.zM()) / (top.zM() - foot.zM());
-                Point at = foot.plus(top.minus(foot).times(share)).atHeight(zM);
-                all.add(new CandidatePlace(support.id() + " at " + text(heightM), at, support.id()));
-            }
-        }
+    private static boolean isBeyondStart(SupportScale scale, double measureM) {
+        Support support = scale.support();
+        return !support.kind().isUpright()
+                || scale.levelM(measureM) > support.axis().start().zM();
     }
 
-    private static void lengthwise(Support support, double spacingM, List<CandidatePlace> all) {
-        Polyline axis = support.axis();
-        for (int step = 1; rounded(step * spacingM) < axis.lengthM(); step++) {
-            double alongM = rounded(step * spacingM);
-            all.add(new CandidatePlace(support.id() + " at " + text(alongM), axis.atLength(alongM), support.id()));
-        }
+    private static boolean isBeforeEnd(SupportScale scale, double measureM) {
+        Support support = scale.support();
+        return support.kind().isUpright()
+                ? scale.levelM(measureM) < support.axis().end().zM()
+                : measureM < support.axis().lengthM();
     }
 
     private static void over(Platform platform, double spacingM, List<CandidatePlace> all) {

@@ -44,10 +44,8 @@ final class DeckSpace {
         List<Point> places = new ArrayList<>();
         places.add(deck.centre());
         for (Segment edge : deck.edges()) {
-            int steps = (int) Math.max(1, Math.ceil(edge.lengthM() / STEP_M));
-            for (int i = 0; i < steps; i++) {
-                places.add(edge.at((double) i / steps));
-            }
+            List<Point> along = edge.every(STEP_M);
+            places.addAll(along.subList(0, along.size() - 1));
         }
         return places;
     }
@@ -93,7 +91,7 @@ final class DeckSpace {
     }
 
     private double heightM(Point place) {
-        return place.zM() - enclosure.ground().terrain().heightM(place.xM(), place.yM());
+        return enclosure.ground().terrain().aboveM(place);
     }
 
     /** By reach from the deck, or by leap; the rule of the audit of barriers for decks. */
