@@ -135,13 +135,16 @@ public final class Appraisal {
             if (setting == NOTHING) {
                 setting = worth.setting(ape, place, end, nowMs);
             }
-            double total = gain * ape.outlook().nearness(firstPassage + place) * ape.holdings().readiness(place)
+            double total = gain
+                            * ape.outlook().nearness(firstPassage + place)
+                            * ape.holdings().readiness(place)
                     - ape.outlook().toll(firstPassage + place, nowMs, strangeness)
                     + comfort
                     + setting
                     + (here ? settings.choice().persistence() : change);
             weights[place] = total;
-            atRestingPlace |= here && kinds[place].isRestingPlace() && ape.holdings().queue() != place;
+            atRestingPlace |=
+                    here && kinds[place].isRestingPlace() && ape.holdings().queue() != place;
             if (mayExceed(ape, decision, sites.key(place), total, bestWorth)) {
                 total += drawn(ape, decision, sites.key(place));
                 if (total > bestWorth) {

@@ -78,7 +78,8 @@ final class Conduct {
     }
 
     private boolean hasWaitedLongEnough(Ape ape) {
-        return diary.nowMs() - ape.holdings().queueSinceMs() >= plan.settings().intake().barredMs();
+        return diary.nowMs() - ape.holdings().queueSinceMs()
+                >= plan.settings().intake().barredMs();
     }
 
     /** Hears that food was put out; an animal that rests or waits, is hungry and can get there thinks again. */
