@@ -28,7 +28,6 @@ final class CompareFiles {
         });
         DataFolder.write(folder, report.info(), tables);
         WholeFile.write(folder.resolve("compare.json"), Json.text(CompareAnswer.of(report)));
-        WholeFile.write(folder.resolve("compare.html"), ComparePage.html(report));
-        ReportFiles.pictures(folder, pictures);
+        ReportFiles.page(folder, "compare", ComparePage.html(report), pictures);
     }
 }

@@ -18,7 +18,6 @@ final class LinkFiles {
     static void write(Path folder, LinkReport report) throws IOException {
         DataFolder.write(folder, report.info(), LinkTables.of(report.found()));
         WholeFile.write(folder.resolve("link.json"), Json.text(LinkAnswer.of(report)));
-        WholeFile.write(folder.resolve("link.html"), LinkPage.html(report));
-        ReportFiles.pictures(folder, LinkPage.pictures(report));
+        ReportFiles.page(folder, "link", LinkPage.html(report), LinkPage.pictures(report));
     }
 }

@@ -18,7 +18,6 @@ final class PlaceFiles {
     static void write(Path folder, PlaceReport report) throws IOException {
         DataFolder.write(folder, report.info(), PlaceTables.of(report.answer(), report.animals()));
         WholeFile.write(folder.resolve("place.json"), Json.text(PlaceAnswer.of(report)));
-        WholeFile.write(folder.resolve("place.html"), PlacePage.html(report));
-        ReportFiles.pictures(folder, PlacePage.pictures(report));
+        ReportFiles.page(folder, "place", PlacePage.html(report), PlacePage.pictures(report));
     }
 }

@@ -16,6 +16,7 @@ import limbway.reports.data.Json;
 import limbway.reports.data.WholeFile;
 import limbway.reports.page.Report;
 import limbway.reports.page.ReportPage;
+import limbway.reports.paper.Pdf;
 
 /** Writes the folder of a run. */
 final class ReportFiles {
@@ -24,8 +25,7 @@ final class ReportFiles {
 
     static void write(Path folder, Report report, Instant started, Instant finished, int threads) throws IOException {
         DataFolder.write(folder, report.info(), report.measures(), report.others());
-        WholeFile.write(folder.resolve("report.html"), ReportPage.html(report));
-        pictures(folder, ReportPage.pictures(report));
+        page(folder, "report", ReportPage.html(report), ReportPage.pictures(report));
         // what the clock and the machine decide stands apart, so that everything else can be compared byte by byte
         Map<String, Object> times = new LinkedHashMap<>();
         times.put("started", started.toString());
@@ -35,8 +35,10 @@ final class ReportFiles {
         WholeFile.write(folder.resolve("run-times.json"), Json.text(times));
     }
 
-    /** Writes each picture as SVG and PNG. */
-    static void pictures(Path folder, List<Picture> pictures) throws IOException {
+    /** Writes a page for the screen and for paper, and each of its pictures as SVG and PNG. */
+    static void page(Path folder, String name, String html, List<Picture> pictures) throws IOException {
+        WholeFile.write(folder.resolve(name + ".html"), html);
+        WholeFile.write(folder.resolve(name + ".pdf"), Pdf.of(html, pictures));
         Path charts = Files.createDirectories(folder.resolve("charts"));
         for (Picture picture : pictures) {
             WholeFile.write(charts.resolve(picture.id() + ".svg"), PictureFormat.svgFile(picture));

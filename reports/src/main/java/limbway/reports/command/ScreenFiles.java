@@ -18,7 +18,6 @@ final class ScreenFiles {
     static void write(Path folder, ScreenReport report) throws IOException {
         DataFolder.write(folder, report.info(), ScreenTables.of(report.answers()));
         WholeFile.write(folder.resolve("screen.json"), Json.text(ScreenAnswer.of(report)));
-        WholeFile.write(folder.resolve("screen.html"), ScreenPage.html(report));
-        ReportFiles.pictures(folder, ScreenPage.pictures(report));
+        ReportFiles.page(folder, "screen", ScreenPage.html(report), ScreenPage.pictures(report));
     }
 }

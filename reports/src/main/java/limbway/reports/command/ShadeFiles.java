@@ -19,7 +19,6 @@ final class ShadeFiles {
     static void write(Path folder, ShadeReport report, ShadeViews views) throws IOException {
         DataFolder.write(folder, report.info(), ShadeTables.of(report.year(), views.map(), report.heat()));
         WholeFile.write(folder.resolve("shade.json"), Json.text(ShadeAnswer.of(report)));
-        WholeFile.write(folder.resolve("shade.html"), ShadePage.html(report, views));
-        ReportFiles.pictures(folder, ShadePage.pictures(report, views));
+        ReportFiles.page(folder, "shade", ShadePage.html(report, views), ShadePage.pictures(report, views));
     }
 }
