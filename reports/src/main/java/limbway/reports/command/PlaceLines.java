@@ -25,6 +25,7 @@ final class PlaceLines {
         PlaceLines text = new PlaceLines();
         text.add(PlaceText.sentence(report));
         text.add(PlaceText.heldUp(report));
+        text.add(PlaceText.chances(report));
         text.add(PlaceText.guarantee(report));
         text.add("To write under changes of a variant:");
         PlacePage.lines(report).forEach(line -> text.lines.add("  - " + line));
