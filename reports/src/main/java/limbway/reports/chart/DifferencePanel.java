@@ -88,7 +88,7 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows, Differe
         double bottom = y + rows.stream().mapToDouble(this::heightPx).sum();
         axis(g, letters, y, bottom);
         for (Row row : rows) {
-            double markY = labelled(letters, row, y) + MARK_ROW_PX / 2;
+            double markY = labelled(g, letters, row, y) + MARK_ROW_PX / 2;
             for (Mark mark : row.marks) {
                 paint(g, mark, markY);
                 markY += MARK_ROW_PX;
@@ -98,8 +98,13 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows, Differe
     }
 
     /** Writes the label of a row that begins at a height, and tells where its marks begin. */
-    private double labelled(Lettering letters, Row row, double y) {
+    private double labelled(Graphics2D g, Lettering letters, Row row, double y) {
         List<String> lines = lines(row.label);
+        if (sheet.labelsAbove()) {
+            // the lines of the axis do not go through the words
+            g.setColor(Style.PAPER);
+            g.fill(new Rectangle2D.Double(0, y, sheet.widthPx(), lines.size() * LINE_PX));
+        }
         double insidePx = heightPx(row) - BETWEEN_PX;
         double textY = sheet.labelsAbove() ? y + 12 : y + (insidePx - lines.size() * LINE_PX) / 2 + 12;
         for (String line : lines) {

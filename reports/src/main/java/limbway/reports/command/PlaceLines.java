@@ -36,13 +36,13 @@ final class PlaceLines {
 
     private void table(PlaceReport report) {
         lines.add(String.format(
-                Locale.ROOT, "  %-6s %-22s %8s %5s  %s", "layout", "off the ground", "expected", "front", "places"));
+                Locale.ROOT, "  %-6s %-24s %8s %5s  %s", "layout", "off the ground", "expected", "front", "places"));
         List<PlacedLayout> shown =
                 report.answer().layouts().stream().limit(MOST_ROWS).toList();
         for (PlacedLayout layout : shown) {
             lines.add(String.format(
                     Locale.ROOT,
-                    "  %-6s %-22s %8s %5s  %s",
+                    "  %-6s %-24s %8s %5s  %s",
                     layout.letter(),
                     PlaceText.share(layout.lived()),
                     Figures.percent(layout.expected().offGround()),
@@ -51,7 +51,7 @@ final class PlaceLines {
         }
         lines.add(String.format(
                 Locale.ROOT,
-                "  %-6s %-22s %8s %5s  %s",
+                "  %-6s %-24s %8s %5s  %s",
                 "now",
                 PlaceText.share(report.answer().before()),
                 "",
