@@ -17,8 +17,8 @@ import limbway.reports.data.FileNotebook;
 import limbway.reports.data.Json;
 import limbway.reports.page.CompareReport;
 import limbway.reports.page.CompareText;
-import limbway.reports.words.Figures;
 import limbway.reports.words.Cautions;
+import limbway.reports.words.Figures;
 import limbway.sim.experiment.trial.Notebook;
 
 /** Tells which layout is better, in what, and how sure that is. */

@@ -28,8 +28,7 @@ final class PlaceSpots {
     }
 
     static List<Candidate> of(PlaceWish wish, Variant layout) throws Refusal {
-        List<Candidate> all =
-                wish.given().orElseGet(() -> made(wish.task(), layout.enclosure(), spacingM(wish)));
+        List<Candidate> all = wish.given().orElseGet(() -> made(wish.task(), layout.enclosure(), spacingM(wish)));
         if (all.isEmpty()) {
             throw nothing(wish);
         }
@@ -54,9 +53,7 @@ final class PlaceSpots {
     }
 
     private static List<Candidate> made(PlacingTask task, Enclosure enclosure, double spacingM) {
-        return task.withDeck()
-                ? CandidatePlaces.firm(enclosure, spacingM)
-                : CandidatePlaces.along(enclosure, spacingM);
+        return task.withDeck() ? CandidatePlaces.firm(enclosure, spacingM) : CandidatePlaces.along(enclosure, spacingM);
     }
 
     private static Refusal nothing(PlaceWish wish) {
@@ -70,7 +67,9 @@ final class PlaceSpots {
         boolean deck = wish.task().withDeck();
         double spacingM = spacingM(wish);
         return Refusal.of(
-                deck ? "there is nothing firm that a deck could stand on" : "there is nothing that a place could be put on",
+                deck
+                        ? "there is nothing firm that a deck could stand on"
+                        : "there is nothing that a place could be put on",
                 (deck ? "no pole, trunk or beam" : "no support and no platform") + " longer than "
                         + Figures.metres(spacingM) + ", the distance of candidates",
                 deck ? "poles, trunks or beams" : "supports or platforms",
@@ -85,8 +84,8 @@ final class PlaceSpots {
                         + (wish.given().isPresent() ? "" : ", one every " + Figures.metres(spacingM(wish))),
                 "at most " + Figures.count(MOST),
                 enough.isPresent()
-                        ? "--spacing " + Figures.decimals(enough.getAsDouble(), 1) + " makes few enough; or give the best under "
-                                + "placing in the scenario"
+                        ? "--spacing " + Figures.decimals(enough.getAsDouble(), 1)
+                                + " makes few enough; or give the best under " + "placing in the scenario"
                         : "give the best under placing in the scenario");
     }
 
@@ -95,7 +94,8 @@ final class PlaceSpots {
         // their number falls about as the spacing grows on supports, faster on platforms: never slower
         double guessM = 0.5 * Math.floor(2 * spacingM(wish) * Math.sqrt((double) count / MOST));
         for (double spacingM = Math.max(0.5, guessM); spacingM <= GREATEST_SUGGESTED_M; spacingM += 0.5) {
-            if (spacingM > spacingM(wish) && made(wish.task(), enclosure, spacingM).size() <= MOST) {
+            if (spacingM > spacingM(wish)
+                    && made(wish.task(), enclosure, spacingM).size() <= MOST) {
                 return OptionalDouble.of(spacingM);
             }
         }

@@ -49,7 +49,8 @@ public final class ComparePage {
         List<DesignCriterion> leftOff = DifferenceChart.leftOff(compared, report.criteria());
         if (!leftOff.isEmpty()) {
             html.paragraph("Not drawn, because they may be below 0 and a share of a mean near 0 says nothing: "
-                    + String.join("; ", leftOff.stream().map(DesignCriterion::words).toList())
+                    + String.join(
+                            "; ", leftOff.stream().map(DesignCriterion::words).toList())
                     + ". Their differences in their own units are under Every difference.");
         }
         scorecard(html, report);

@@ -99,8 +99,8 @@ final class Html {
     }
 
     private Html drawn(String classes, Picture picture) {
-        markup("<div class=\"" + classes + "\" tabindex=\"0\" role=\"region\" aria-label=\"" + Xml.escape(picture.title())
-                + "\">");
+        markup("<div class=\"" + classes + "\" tabindex=\"0\" role=\"region\" aria-label=\""
+                + Xml.escape(picture.title()) + "\">");
         return markup(PictureFormat.svg(picture)).close("div");
     }
 

@@ -40,7 +40,8 @@ public final class LinkText {
                 + " pairs of places keep within the limits; each was "
                 + "priced for the " + Figures.decimals(report.found().tripsPerDay(), 0) + " trips of a day"
                 + (report.found().sets() > 0
-                        ? ", and " + number(report.found().sets()) + " sets of several that gain more together were compiled"
+                        ? ", and " + number(report.found().sets())
+                                + " sets of several that gain more together were compiled"
                         : "")
                 + ".";
     }

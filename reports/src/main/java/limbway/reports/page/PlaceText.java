@@ -161,7 +161,8 @@ public final class PlaceText {
         int left = answer.selected().left().size();
         String ended = "Not sure to " + sure + ": the budget of "
                 + Figures.count(report.info().budget()) + " repetitions ended with " + left
-                + " layouts left. For the best to be chosen with that probability if it leads by " + points + " or more, ";
+                + " layouts left. For the best to be chosen with that probability if it leads by " + points
+                + " or more, ";
         long needed = needed(report);
         return ended
                 + (Effort.isAbsurd(needed)
@@ -201,8 +202,9 @@ public final class PlaceText {
             out.add(Figures.count(info.unreachable()) + " because not every body gets there and back");
         }
         String made = info.spacingM()
-                        .map(spacing -> Figures.count(info.candidates()) + " candidates stand every " + Figures.metres(spacing)
-                                + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
+                        .map(spacing -> Figures.count(info.candidates()) + " candidates stand every "
+                                + Figures.metres(spacing) + " along supports"
+                                + (report.answer().task().withDeck() ? "" : " and on platforms"))
                         .orElse(Figures.count(info.candidates()) + " candidates are given by the scenario")
                 + (info.staying() == 0
                         ? ""
@@ -257,8 +259,8 @@ public final class PlaceText {
             row.add(Figures.count(layout.lived().values().size()));
             rows.add(row);
         }
-        List<String> before = new ArrayList<>(
-                List.of("as it stands", share(report.answer().before()), "", ""));
+        List<String> before =
+                new ArrayList<>(List.of("as it stands", share(report.answer().before()), "", ""));
         measured(report.answer().before(), List.of(), before);
         before.add("");
         before.add(Figures.count(report.answer().before().values().size()));

@@ -143,7 +143,8 @@ class PlaceCommandTest {
         assertTrue(said.contains("it held up."), said);
         // "now" in the table and "as it stands" in the answer are two figures, so both are named
         assertTrue(
-                said.contains("The figures above are of fresh chance; those of the table of layouts are of the chance of the search"),
+                said.contains(
+                        "The figures above are of fresh chance; those of the table of layouts are of the chance of the search"),
                 said);
         assertTrue(said.contains("- {move: tray, on: "), said);
     }
@@ -349,7 +350,9 @@ class PlaceCommandTest {
                   allowed  supports or platforms
                   mend     add some to the scenario, lower --spacing, or give candidates under placing
                 """, answer.err());
-        assertTrue(place("--add", 1, "--kind", "platform").err().contains("there is nothing firm that a deck could stand on"));
+        assertTrue(place("--add", 1, "--kind", "platform")
+                .err()
+                .contains("there is nothing firm that a deck could stand on"));
     }
 
     @Test

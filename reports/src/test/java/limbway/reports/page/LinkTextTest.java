@@ -62,8 +62,7 @@ class LinkTextTest {
         Proposal other = new Proposal(List.of(LINK), new Gain(0.3, 5), best.lived(), Optional.empty());
         assertTrue(LinkText.sentence(other).contains("by 20 (7.3 to 32.7) points"), LinkText.sentence(other));
         assertEquals("", LinkText.heldUp(other));
-        assertEquals(
-                "not checked", LinkText.table(List.of(other)).rows().get(0).get(1));
+        assertEquals("not checked", LinkText.table(List.of(other)).rows().get(0).get(1));
     }
 
     @Test
@@ -121,8 +120,11 @@ class LinkTextTest {
                 "If mast fails, and with it line, that leaves no off-ground share to tell, because nobody travels; tray is "
                         + "then used from the ground.",
                 fall(difference()));
-        Proposal none =
-                new Proposal(List.of(LINK), new Gain(0.3, 5), Optional.of(difference()), Optional.of(new FreshCheck(difference(), 1, 1)));
+        Proposal none = new Proposal(
+                List.of(LINK),
+                new Gain(0.3, 5),
+                Optional.of(difference()),
+                Optional.of(new FreshCheck(difference(), 1, 1)));
         assertTrue(LinkText.sentence(none).contains("has no off-ground share to tell, because nobody travels"));
         assertEquals("It did not hold up on fresh chance: nobody travels there.", LinkText.heldUp(none));
         assertEquals(

@@ -61,8 +61,10 @@ public final class ParameterNames {
                 known.stream().filter(other -> first(other).equals(first(name))).toList();
         return near.isEmpty()
                 ? "names that begin with "
-                        + Wording.list(
-                                known.stream().map(ParameterNames::first).distinct().toList())
+                        + Wording.list(known.stream()
+                                .map(ParameterNames::first)
+                                .distinct()
+                                .toList())
                 : Wording.list(near);
     }
 

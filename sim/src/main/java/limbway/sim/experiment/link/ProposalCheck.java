@@ -78,8 +78,7 @@ final class ProposalCheck {
         for (int c = 0; c < checks.size(); c++) {
             Proposal one = first.get(gained.get(c));
             first.set(
-                    gained.get(c),
-                    new Proposal(one.links(), one.expected(), one.lived(), Optional.of(checks.get(c))));
+                    gained.get(c), new Proposal(one.links(), one.expected(), one.lived(), Optional.of(checks.get(c))));
         }
         first.sort(Comparator.comparing(proposal -> !proposal.heldUp()));
         return true;

@@ -132,12 +132,12 @@ class ProposalCheckTest {
     @Test
     void aLossNeverHoldsUpHoweverSureItIs() {
         Interval loss = Interval.of(List.of(-0.25, -0.25, -0.25)).orElseThrow();
-        FreshCheck check =
-                FreshCheck.of(List.of(new Difference(Optional.of(loss), loss, 1))).get(0);
+        FreshCheck check = FreshCheck.of(List.of(new Difference(Optional.of(loss), loss, 1)))
+                .get(0);
         assertEquals(0, check.pHolm(), 0);
         assertFalse(check.heldUp());
-        FreshCheck nobody =
-                FreshCheck.of(List.of(new Difference(Optional.empty(), loss, 1))).get(0);
+        FreshCheck nobody = FreshCheck.of(List.of(new Difference(Optional.empty(), loss, 1)))
+                .get(0);
         assertEquals(1, nobody.pHolm(), 0);
         assertFalse(nobody.heldUp());
     }
