@@ -230,10 +230,9 @@ public final class LinkText {
                     signed(proposal.expected().offGroundShare()),
                     Figures.path(lengthM),
                     proposal.lived()
-                            .map(lived ->
-                                    Figures.decimals(lived.fewerGroundTrips().mean(), 1))
+                            .map(lived -> trips(lived.fewerGroundTrips().mean()))
                             .orElse("not tried"),
-                    Figures.decimals(proposal.expected().flippedTripsPerDay(), 1)));
+                    trips(proposal.expected().flippedTripsPerDay())));
         }
         return new DataTable(
                 List.of(
@@ -245,6 +244,10 @@ public final class LinkText {
                         "trips a day that leave the ground in the search",
                         "expected trips a day"),
                 rows);
+    }
+
+    private static String trips(double fewer) {
+        return Figures.decimals(fewer, 1).replace('-', '\u2212');
     }
 
     private static String verdict(FreshCheck fresh) {

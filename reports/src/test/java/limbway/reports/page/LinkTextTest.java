@@ -90,6 +90,13 @@ class LinkTextTest {
                 "A pole of 5 m from a at 4 to b at 4 raises the off-ground share by 10 (10 to 10) points, although 1 more trip a "
                         + "day touches the ground: the share goes by metres of travel, not by trips.",
                 lived(new Difference(Optional.of(share), more, 1001)));
+        Proposal proposal = new Proposal(
+                List.of(LINK),
+                new Gain(0.3, 5),
+                Optional.of(new Difference(Optional.of(share), more, 1001)),
+                Optional.empty());
+        assertEquals(
+                "\u22121", LinkText.table(List.of(proposal)).rows().get(0).get(5));
         Interval unsure = Interval.of(List.of(-3.0, 1.0)).orElseThrow();
         assertEquals(
                 "A pole of 5 m from a at 4 to b at 4 raises the off-ground share by 10 (10 to 10) points; how many trips a day "
