@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 
 import limbway.model.parameter.Assumable;
-import limbway.model.parameter.Parameter;
 import limbway.scenarios.entry.Fields;
 import limbway.scenarios.entry.Form;
+import limbway.scenarios.entry.ParameterNames;
 import limbway.scenarios.entry.Quantity;
 import limbway.scenarios.entry.Values;
 import limbway.scenarios.format.MappingNode;
@@ -76,14 +76,12 @@ final class FactorReader {
     }
 
     private Optional<SweepFactor.Target> assumed(Fields fields, ScalarNode name) {
-        List<String> known =
-                assumable.parameters().stream().map(Parameter::name).toList();
+        ParameterNames known = new ParameterNames(assumable);
         if (fields.build(() -> name).isEmpty()) {
             return Optional.empty();
         }
         if (!known.contains(name.text())) {
-            fields.fault(Problem.at(name.place(), "there is no parameter " + name.shown() + " to vary")
-                    .mend(problems.didYouMean(name.text(), known, "take a name of the table of parameters")));
+            fields.fault(known.unknown(name.place(), name.text(), "to vary", problems));
             return Optional.empty();
         }
         return Optional.of(new SweepFactor.Target(name.text(), List.of(), name));

@@ -214,6 +214,20 @@ class SweepTest {
     }
 
     @Test
+    void anUnknownAssumedNumberIsAnsweredAsUnderAssume() {
+        for (String name : List.of("need.tirring", "tiring")) {
+            String said = refusal("""
+                    sweep:
+                      vary:
+                        - {assume: %s, values: [100, 200]}
+                    """.formatted(name));
+            assertTrue(said.contains("there is no parameter \"" + name + "\" to vary\n  allowed  "), said);
+            assertTrue(said.contains("need."), said);
+            assertTrue(said.contains("mend     did you mean \"need.tiring\"?"), said);
+        }
+    }
+
+    @Test
     void tooManyPointsAreCounted() {
         assertEquals("""
                 yard.yaml:22:3: this sweep has too many points

@@ -8,7 +8,21 @@ import limbway.model.enclosure.Enclosure;
 /** Names for what is added that nothing else has. */
 public final class FreeNames {
 
+    /** What comes before the number of a link. */
+    private static final String LINK = "link";
+
     private FreeNames() {}
+
+    /**
+     * A free name for a link that is proposed, the same whichever command proposes it.
+     *
+     * @param enclosure what stands there
+     * @param place place of the link among those that are added together, from 0
+     * @return for example {@code link-1}
+     */
+    public static String ofLink(Enclosure enclosure, int place) {
+        return of(enclosure, LINK, place);
+    }
 
     /**
      * A free name.

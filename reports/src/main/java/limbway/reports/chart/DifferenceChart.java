@@ -1,8 +1,10 @@
 package limbway.reports.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import limbway.reports.measure.criterion.DesignCriterion;
 import limbway.sim.experiment.comparison.Compared;
@@ -19,9 +21,15 @@ public final class DifferenceChart {
     private final List<DesignCriterion> criteria;
     private final List<Integer> ranked;
     private final Optional<Compared> alone;
+    private final DifferenceSheet sheet;
 
     private DifferenceChart(
-            Compared compared, List<DesignCriterion> criteria, List<Integer> ranked, Optional<Compared> alone) {
+            Compared compared,
+            List<DesignCriterion> criteria,
+            List<Integer> ranked,
+            Optional<Compared> alone,
+            DifferenceSheet sheet) {
+        this.sheet = sheet;
         this.compared = compared;
         this.criteria = criteria;
         this.ranked = ranked;
@@ -44,16 +52,61 @@ public final class DifferenceChart {
             List<Integer> ranked,
             Optional<Compared> alone,
             DataTable table) {
-        DifferenceChart chart = new DifferenceChart(compared, criteria, ranked, alone);
-        List<DifferencePanel> panels = chart.panels();
+        return new DifferenceChart(compared, criteria, ranked, alone, DifferenceSheet.BROAD)
+                .picture("differences", table);
+    }
+
+    /**
+     * Draws the same for a narrow screen, with the labels above the marks.
+     *
+     * @param compared a comparison
+     * @param criteria its criteria, in the same order; the first is the answer
+     * @param ranked numbers of the layouts, best first
+     * @param alone the same with needs and energy alone, if that is known
+     * @param table the numbers behind it
+     * @return the picture
+     */
+    public static Picture narrow(
+            Compared compared,
+            List<DesignCriterion> criteria,
+            List<Integer> ranked,
+            Optional<Compared> alone,
+            DataTable table) {
+        return new DifferenceChart(compared, criteria, ranked, alone, DifferenceSheet.NARROW)
+                .picture("differences-narrow", table);
+    }
+
+    /**
+     * Amounts that may be below 0: a share of their mean means nothing, so they are not drawn among those that are.
+     *
+     * @param compared a comparison
+     * @param criteria its criteria, in the same order
+     * @return those that were below 0 in some repetition of some layout and of which a difference is known, in their order
+     */
+    public static List<DesignCriterion> leftOff(Compared compared, List<DesignCriterion> criteria) {
+        return IntStream.range(1, criteria.size())
+                .filter(c -> !compared.in(c).isEmpty() && isSigned(compared, criteria, c))
+                .mapToObj(criteria::get)
+                .toList();
+    }
+
+    private static boolean isSigned(Compared compared, List<DesignCriterion> criteria, int criterion) {
+        return !criteria.get(criterion).isShare()
+                && IntStream.range(0, compared.layouts().size())
+                        .anyMatch(layout -> Arrays.stream(compared.sample().of(layout, criterion))
+                                .anyMatch(value -> value < 0));
+    }
+
+    private Picture picture(String id, DataTable table) {
+        List<DifferencePanel> panels = panels();
         return new Picture(
-                "differences",
+                id,
                 "How the layouts differ, with 95 % intervals",
                 "Marks with lines to either side, one for each difference of two layouts; the line is its interval. To the right "
                         + "of the heavy upright line the layout named first has more. A filled mark: chance alone would "
                         + "hardly make such a difference; a hollow one: it may. An arrow: the line goes on. No line: it is "
                         + "shorter than its mark.",
-                Style.WIDTH_PX,
+                sheet.widthPx(),
                 DifferencePanel.heightPx(panels),
                 (g, area) -> DifferencePanel.paint(g, panels),
                 table);
@@ -69,16 +122,16 @@ public final class DifferenceChart {
         List<DifferencePanel.Row> amounts = new ArrayList<>();
         for (int c = 1; c < criteria.size(); c++) {
             List<DifferencePanel.Mark> marks = marks(c);
-            if (!marks.isEmpty()) {
+            if (!marks.isEmpty() && !isSigned(compared, criteria, c)) {
                 (criteria.get(c).isShare() ? shares : amounts)
                         .add(new DifferencePanel.Row(criteria.get(c).words(), marks));
             }
         }
         if (!shares.isEmpty()) {
-            panels.add(new DifferencePanel("Other shares of " + top + " [percentage points]", key, shares));
+            panels.add(new DifferencePanel("Other shares of " + top + " [percentage points]", key, shares, sheet));
         }
         if (!amounts.isEmpty()) {
-            panels.add(new DifferencePanel("Amounts of " + top + " [% of the mean of the two layouts]", key, amounts));
+            panels.add(new DifferencePanel("Amounts of " + top + " [% of the mean of the two layouts]", key, amounts, sheet));
         }
         return panels;
     }
@@ -94,7 +147,7 @@ public final class DifferenceChart {
             }
         }
         List<String> key = alone.isPresent() ? List.of("as it is", "with needs and energy alone") : List.of();
-        return new DifferencePanel("S" + criteria.get(0).words().substring(1) + " [percentage points]", key, rows);
+        return new DifferencePanel("S" + criteria.get(0).words().substring(1) + " [percentage points]", key, rows, sheet);
     }
 
     private Optional<DifferencePanel.Row> row(int first, int second) {

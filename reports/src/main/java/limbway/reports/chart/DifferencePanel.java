@@ -18,8 +18,9 @@ import limbway.reports.words.Figures;
  * @param heading what is shown, with its unit
  * @param key what the shapes mean, in their order; empty if there is one shape
  * @param rows from top to bottom
+ * @param sheet how they are laid out
  */
-record DifferencePanel(String heading, List<String> key, List<Row> rows) {
+record DifferencePanel(String heading, List<String> key, List<Row> rows, DifferenceSheet sheet) {
 
     /** A label and what stands beside it. */
     record Row(String label, List<Mark> marks) {}
@@ -27,7 +28,6 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
     /** A difference with the ends of its interval; the shape is the number of its key. */
     record Mark(double middle, double lo, double hi, int shape, boolean filled) {}
 
-    private static final double LEFT_PX = 268;
     private static final double RIGHT_PX = 24;
     private static final double TOP_PX = 8;
     private static final double HEADING_PX = 26;
@@ -36,8 +36,6 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
     private static final double MARK_ROW_PX = 15;
     private static final double LINE_PX = 15;
     private static final double BETWEEN_PX = 10;
-    private static final int LABEL_CHARACTERS = 37;
-    private static final int MOST_TICKS = 9;
     private static final double[] STEPS = {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000};
     private static final double ROOM = 1.06;
 
@@ -59,19 +57,26 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
 
     private double heightPx() {
         return HEADING_PX
+                + (headings().size() - 1) * LINE_PX
                 + keyRows().size() * KEY_PX
-                + rows.stream().mapToDouble(DifferencePanel::heightPx).sum()
+                + rows.stream().mapToDouble(this::heightPx).sum()
                 + AXIS_PX;
     }
 
-    private static double heightPx(Row row) {
-        return Math.max(row.marks.size() * MARK_ROW_PX, lines(row.label).size() * LINE_PX) + BETWEEN_PX;
+    private double heightPx(Row row) {
+        double marksPx = row.marks.size() * MARK_ROW_PX;
+        double labelPx = lines(row.label).size() * LINE_PX;
+        return (sheet.labelsAbove() ? marksPx + labelPx : Math.max(marksPx, labelPx)) + BETWEEN_PX;
     }
 
     private void paint(Graphics2D g, double topPx) {
         Lettering letters = new Lettering(g);
-        letters.from(heading, TOP_PX, topPx + 16, Style.strongType(13), Style.INK);
-        double y = topPx + HEADING_PX;
+        double headingY = topPx + 16;
+        for (String line : headings()) {
+            letters.from(line, TOP_PX, headingY, Style.strongType(13), Style.INK);
+            headingY += LINE_PX;
+        }
+        double y = topPx + HEADING_PX + (headings().size() - 1) * LINE_PX;
         for (List<Integer> keyRow : keyRows()) {
             double x = TOP_PX + 8;
             for (int shape : keyRow) {
@@ -80,22 +85,37 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
             }
             y += KEY_PX;
         }
-        double bottom = y + rows.stream().mapToDouble(DifferencePanel::heightPx).sum();
+        double bottom = y + rows.stream().mapToDouble(this::heightPx).sum();
         axis(g, letters, y, bottom);
         for (Row row : rows) {
-            double height = heightPx(row);
-            double textY = y + (height - BETWEEN_PX - lines(row.label).size() * LINE_PX) / 2 + 12;
-            for (String line : lines(row.label)) {
-                letters.upTo(line, LEFT_PX - 14, textY, Style.type(12), Style.INK);
-                textY += LINE_PX;
-            }
-            double markY = y + (height - BETWEEN_PX - row.marks.size() * MARK_ROW_PX) / 2 + MARK_ROW_PX / 2;
+            double markY = labelled(g, letters, row, y) + MARK_ROW_PX / 2;
             for (Mark mark : row.marks) {
                 paint(g, mark, markY);
                 markY += MARK_ROW_PX;
             }
-            y += height;
+            y += heightPx(row);
         }
+    }
+
+    /** Writes the label of a row that begins at a height, and tells where its marks begin. */
+    private double labelled(Graphics2D g, Lettering letters, Row row, double y) {
+        List<String> lines = lines(row.label);
+        if (sheet.labelsAbove()) {
+            // the lines of the axis do not go through the words
+            g.setColor(Style.PAPER);
+            g.fill(new Rectangle2D.Double(0, y, sheet.widthPx(), lines.size() * LINE_PX));
+        }
+        double insidePx = heightPx(row) - BETWEEN_PX;
+        double textY = sheet.labelsAbove() ? y + 12 : y + (insidePx - lines.size() * LINE_PX) / 2 + 12;
+        for (String line : lines) {
+            if (sheet.labelsAbove()) {
+                letters.from(line, TOP_PX, textY, Style.type(12), Style.INK);
+            } else {
+                letters.upTo(line, sheet.leftPx() - 14, textY, Style.type(12), Style.INK);
+            }
+            textY += LINE_PX;
+        }
+        return sheet.labelsAbove() ? y + lines.size() * LINE_PX : y + (insidePx - row.marks.size() * MARK_ROW_PX) / 2;
     }
 
     /** Shapes by rows of the key, so that long names do not leave the picture. */
@@ -104,7 +124,7 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
         int used = Integer.MAX_VALUE / 2;
         for (int shape = 0; shape < key.size(); shape++) {
             int length = key.get(shape).length() + 6;
-            if (used + length > 100) {
+            if (used + length > sheet.keyCharacters()) {
                 all.add(new ArrayList<>());
                 used = 0;
             }
@@ -182,7 +202,8 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
     }
 
     private double x(double value) {
-        return LEFT_PX + (value - least()) / (greatest() - least()) * (Style.WIDTH_PX - LEFT_PX - RIGHT_PX);
+        return sheet.leftPx()
+                + (value - least()) / (greatest() - least()) * (sheet.widthPx() - sheet.leftPx() - RIGHT_PX);
     }
 
     private double least() {
@@ -215,17 +236,25 @@ record DifferencePanel(String heading, List<String> key, List<Row> rows) {
 
     private double step() {
         double step = STEPS[0];
-        for (int i = 0; i < STEPS.length && (greatest() - least()) / step > MOST_TICKS; i++) {
+        for (int i = 0; i < STEPS.length && (greatest() - least()) / step > sheet.mostTicks(); i++) {
             step = STEPS[i];
         }
         return step;
     }
 
-    private static List<String> lines(String label) {
+    private List<String> headings() {
+        return lines(heading, sheet.headingCharacters());
+    }
+
+    private List<String> lines(String label) {
+        return lines(label, sheet.labelCharacters());
+    }
+
+    private static List<String> lines(String label, int characters) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : label.split(" ", -1)) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > LABEL_CHARACTERS) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > characters) {
                 lines.add(line.toString());
                 line.setLength(0);
             }

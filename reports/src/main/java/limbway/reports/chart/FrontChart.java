@@ -46,13 +46,28 @@ public final class FrontChart {
      * @return the picture
      */
     public static Picture of(List<Mark> marks, DataTable table) {
+        return picture("front", WIDTH_PX, marks, table);
+    }
+
+    /**
+     * The same for a narrow screen.
+     *
+     * @param marks the layouts, at least one
+     * @param table the numbers behind it
+     * @return the picture
+     */
+    public static Picture narrow(List<Mark> marks, DataTable table) {
+        return picture("front-narrow", Style.NARROW_PX, marks, table);
+    }
+
+    private static Picture picture(String id, int widthPx, List<Mark> marks, DataTable table) {
         return new Picture(
-                "front",
+                id,
                 "Travel off the ground, and what it costs to move",
                 "Points, one for each layout that was lived in: to the right what moving costs the mean animal, upwards the "
                         + "share of travel off the ground. Filled circles are on the front: no other is as good in these two and "
                         + "in waiting, and better in one. The triangle is the layout as it stands.",
-                WIDTH_PX,
+                widthPx,
                 HEIGHT_PX,
                 (g, area) -> draw(g, area, marks),
                 table);

@@ -29,6 +29,9 @@ final class Style {
     static final Color GROUND = new Color(0xE6, 0x9F, 0x00);
     static final int WIDTH_PX = 720;
 
+    /** Width of a picture for a narrow screen: a telephone held upright, less the margins of the page. */
+    static final int NARROW_PX = 356;
+
     private Style() {}
 
     static Font type(int size) {

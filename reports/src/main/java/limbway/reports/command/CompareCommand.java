@@ -18,6 +18,7 @@ import limbway.reports.data.Json;
 import limbway.reports.page.CompareReport;
 import limbway.reports.page.CompareText;
 import limbway.reports.words.Cautions;
+import limbway.reports.words.Figures;
 import limbway.sim.experiment.trial.Notebook;
 
 /** Tells which layout is better, in what, and how sure that is. */
@@ -125,7 +126,7 @@ final class CompareCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         err.println("limbway: interrupted");
         err.println("  saved    the answer above, which rests on "
-                + report.compared().replications() + " repetitions of each layout"
+                + Figures.count(report.compared().replications()) + " repetitions of each layout"
                 + comparing.leftOut(report)
                 + (folder == null ? "" : "; " + saved(folder)));
         err.flush();

@@ -57,6 +57,6 @@ final class CompareProgressLine implements Progress {
             double leftS = (line.elapsedS() - sinceS) / (done - known) * (total - done);
             left = ", at most about " + Figures.decimals(Math.ceil(leftS), 0) + " s left";
         }
-        return what + ": " + done + " of at most " + total + " repetitions" + left;
+        return what + ": " + Figures.count(done) + " of at most " + Figures.count(total) + " repetitions" + left;
     }
 }

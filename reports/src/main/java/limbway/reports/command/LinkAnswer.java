@@ -14,6 +14,7 @@ import limbway.reports.data.RunRecord;
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
 import limbway.sim.experiment.link.Fragile;
+import limbway.sim.experiment.link.FreshCheck;
 import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
@@ -67,11 +68,19 @@ final class LinkAnswer {
         one.put("nobody_travels", nobodyTravels(proposal.lived()));
         one.put("expected_gain", proposal.expected().offGroundShare());
         one.put("expected_flipped_trips_per_day", proposal.expected().flippedTripsPerDay());
+        one.put("checked_afresh", proposal.fresh().isPresent());
         one.put(
                 "held_up",
-                proposal.heldUp()
+                proposal.fresh()
+                        .map(FreshCheck::difference)
                         .flatMap(LivedDifference::offGround)
                         .map(Json::interval)
+                        .orElse(null));
+        one.put("held_up_p_holm", proposal.fresh().map(FreshCheck::pHolm).orElse(null));
+        one.put(
+                "held_up_verdict",
+                proposal.fresh()
+                        .map(fresh -> fresh.heldUp() ? "held up" : "did not hold up")
                         .orElse(null));
         one.put("sentence", LinkText.sentence(proposal));
         one.put("changes", LinkText.lines(report, proposal));

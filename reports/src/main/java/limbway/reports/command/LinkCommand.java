@@ -24,6 +24,7 @@ import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
 import limbway.reports.words.Cautions;
+import limbway.reports.words.Figures;
 import limbway.sim.experiment.RunSettings;
 import limbway.sim.experiment.link.LinkFindings;
 import limbway.sim.experiment.link.LinkQuestion;
@@ -36,7 +37,8 @@ import limbway.sim.experiment.trial.Notebook;
         description = {
             "Tells which ropes or poles to add, and which supports hurt most if they fail.",
             "Looks at every pair of places to which something can be tied, prices each link within the limits for the trips of a "
-                    + "day, and lets the group live with the best of them under the same chance as without.",
+                    + "day, and lets the group live with the best of them under the same chance as without; what gains is checked once "
+                    + "more under fresh chance.",
             ""
         },
         synopsisHeading = "Use: ",
@@ -149,7 +151,7 @@ final class LinkCommand implements Callable<Integer> {
         }
         if (replications > LinkSearch.MOST_REPLICATIONS) {
             throw Refusal.of(
-                    "with so many repetitions the last check of the best link would meet the chance that chose it",
+                    "with so many repetitions the check under fresh chance would meet the chance of the search",
                     "--replications " + replications,
                     "2 to " + LinkSearch.MOST_REPLICATIONS,
                     "lower --replications");
@@ -185,8 +187,8 @@ final class LinkCommand implements Callable<Integer> {
         if (places > MOST_PLACES) {
             throw Refusal.of(
                     "there are too many places to which a link could be tied",
-                    places + " places",
-                    "at most " + MOST_PLACES + ", because every pair of them is looked at",
+                    Figures.count(places) + " places",
+                    "at most " + Figures.count(MOST_PLACES) + ", because every pair of them is looked at",
                     "raise --spacing, or write down the part of the enclosure that is in question");
         }
         Candidates found =
@@ -194,8 +196,8 @@ final class LinkCommand implements Callable<Integer> {
         if (found.all().size() > MOST_LINKS) {
             throw Refusal.of(
                     "there are too many links within the limits",
-                    found.all().size() + " links",
-                    "at most " + MOST_LINKS + ", because each is priced for all trips",
+                    Figures.count(found.all().size()) + " links",
+                    "at most " + Figures.count(MOST_LINKS) + ", because each is priced for all trips",
                     "lower --length, or raise --spacing");
         }
         if (!found.all().isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.List;
 
 import limbway.reports.page.LinkReport;
 import limbway.reports.page.LinkText;
+import limbway.reports.words.Figures;
 import limbway.reports.words.WrappedLines;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.Proposal;
@@ -42,7 +43,7 @@ final class LinkLines {
             }
         }
         if (proposals.size() > MOST_PROPOSALS) {
-            text.add("and " + (proposals.size() - MOST_PROPOSALS) + " more, which --json and --out tell");
+            text.add("and " + Figures.count(proposals.size() - MOST_PROPOSALS) + " more, which --json and --out tell");
         }
         List<Fragile> fragile = report.found().fragile().stream()
                 .filter(one -> one.offGroundLoss() > 0)

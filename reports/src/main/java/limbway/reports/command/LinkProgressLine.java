@@ -12,7 +12,7 @@ final class LinkProgressLine implements SearchProgress {
 
     private final StatusLine line;
     private final BooleanSupplier stop;
-    private String stage = "beginning";
+    private String stage = "links: beginning";
     private int known;
     private double sinceS;
     private int done;
@@ -51,6 +51,6 @@ final class LinkProgressLine implements SearchProgress {
             double leftS = (line.elapsedS() - sinceS) / (done - known) * (total - done);
             left = ", about " + Figures.decimals(Math.ceil(leftS), 0) + " s left of this";
         }
-        return stage + ": " + done + " of " + total + left;
+        return stage + ": " + Figures.count(done) + " of " + Figures.count(total) + left;
     }
 }

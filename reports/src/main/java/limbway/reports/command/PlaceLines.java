@@ -23,6 +23,7 @@ final class PlaceLines {
         PlaceLines text = new PlaceLines();
         text.add(PlaceText.sentence(report));
         text.add(PlaceText.heldUp(report));
+        text.add(PlaceText.chances(report));
         text.add(PlaceText.guarantee(report));
         text.add("To write under changes of a variant:");
         PlacePage.lines(report).forEach(line -> text.lines.row("  - " + line));
@@ -33,13 +34,13 @@ final class PlaceLines {
 
     private void table(PlaceReport report) {
         lines.row(String.format(
-                Locale.ROOT, "  %-6s %-22s %8s %5s  %s", "layout", "off the ground", "expected", "front", "places"));
+                Locale.ROOT, "  %-6s %-24s %8s %5s  %s", "layout", "off the ground", "expected", "front", "places"));
         List<PlacedLayout> shown =
                 report.answer().layouts().stream().limit(MOST_ROWS).toList();
         for (PlacedLayout layout : shown) {
             lines.row(String.format(
                     Locale.ROOT,
-                    "  %-6s %-22s %8s %5s  %s",
+                    "  %-6s %-24s %8s %5s  %s",
                     layout.letter(),
                     PlaceText.share(layout.lived()),
                     Figures.percent(layout.expected().offGround()),
@@ -48,7 +49,7 @@ final class PlaceLines {
         }
         lines.row(String.format(
                 Locale.ROOT,
-                "  %-6s %-22s %8s %5s  %s",
+                "  %-6s %-24s %8s %5s  %s",
                 "now",
                 PlaceText.share(report.answer().before()),
                 "",

@@ -39,6 +39,6 @@ final class PlaceProgressLine implements Progress {
             double leftS = line.elapsedS() / done * Math.max(0, atMost - done);
             left = ", at most about " + Figures.decimals(Math.ceil(leftS), 0) + " s left";
         }
-        return "places: " + done + " of at most " + atMost + " repetitions" + left;
+        return "places: " + Figures.count(done) + " of at most " + Figures.count(atMost) + " repetitions" + left;
     }
 }

@@ -18,7 +18,6 @@ import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.Progress;
 import limbway.sim.experiment.RunSettings;
 import limbway.sim.experiment.placement.CandidatePlace;
-import limbway.sim.experiment.placement.CandidatePlaces;
 import limbway.sim.experiment.placement.CandidateSieve;
 import limbway.sim.experiment.placement.Demand;
 import limbway.sim.experiment.placement.ExpectedTravel;
@@ -52,11 +51,6 @@ record PlaceSite(
         ExpectedTravel travel,
         List<String> standing) {
 
-    private static final double USUAL_SPACING_M = 1;
-
-    /** So many candidates are few enough for one graph. */
-    private static final int MOST_CANDIDATES = 2_000;
-
     /**
      * Finds the candidates that may be chosen.
      *
@@ -72,12 +66,8 @@ record PlaceSite(
             throws Refusal {
         Variant layout = base.layout();
         PlacingTask task = wish.task();
-        double spacingM = wish.spacingM().orElse(USUAL_SPACING_M);
-        List<CandidatePlace> all = wish.given()
-                .orElseGet(() -> task.withDeck()
-                        ? CandidatePlaces.firm(layout.enclosure(), spacingM)
-                        : CandidatePlaces.along(layout.enclosure(), spacingM));
-        requireEnough(all, task);
+        double spacingM = PlaceSpots.spacingM(wish);
+        List<CandidatePlace> all = PlaceSpots.of(wish, layout);
         CandidateSieve sieve = new CandidateSieve(
                 wish.rules(), task, layout, base.bodies(), question.study().climate(), settings.date());
         Sifted sifted = sieve.sift(all);
@@ -153,30 +143,6 @@ record PlaceSite(
                         EnumSet.of(PlacingRule.HEAT).containsAll(sifted.broken().get(c)))
                 .mapToObj(now::get)
                 .toList();
-    }
-
-    private static void requireEnough(List<CandidatePlace> all, PlacingTask task) throws Refusal {
-        if (all.size() > MOST_CANDIDATES) {
-            throw Refusal.of(
-                    "there are too many candidates",
-                    Integer.toString(all.size()),
-                    "at most " + MOST_CANDIDATES,
-                    "make them at a greater --spacing, or give the best under placing in the scenario");
-        }
-        if (all.size() == 1) {
-            throw Refusal.of(
-                    "there is only one candidate, so there is nothing to choose",
-                    all.get(0).told(),
-                    "two or more",
-                    "give more candidates, or write the move into a variant and compare");
-        }
-        if (all.size() < task.count()) {
-            throw Refusal.of(
-                    "more places are asked for than there are candidates",
-                    task.count() + " places, " + all.size() + " candidates",
-                    "at most " + all.size() + " places",
-                    "give more candidates, or ask for fewer places");
-        }
     }
 
     private static void requireNoContradiction(Sifted sifted, PlacingRules rules, PlacingTask task) throws Refusal {

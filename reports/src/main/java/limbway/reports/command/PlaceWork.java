@@ -68,6 +68,7 @@ final class PlaceWork {
 
     /** The report, or empty if it was interrupted. */
     Optional<PlaceReport> report(Notebook notebook, Progress progress) throws Refusal {
+        PlaceSpots.of(wish, question.layout());
         Habitat base = habitat(question.layout());
         Optional<PlaceSite> site = PlaceSite.of(question, wish, base, assumptions, settings, progress);
         if (site.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import limbway.model.link.Candidate;
 import limbway.sim.experiment.link.Fragile;
+import limbway.sim.experiment.link.FreshCheck;
 import limbway.sim.experiment.link.LinkFindings;
 import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
@@ -42,7 +43,12 @@ public final class LinkTables {
                         Field.number("gain", "gain of the off-ground share by distance, lived with [1]"),
                         Field.number("gain_lo", "lower end of its 95 % interval [1]"),
                         Field.number("gain_hi", "upper end of its 95 % interval [1]"),
-                        Field.number("flipped", "how many fewer trips a day touch the ground, lived with [1/d]")));
+                        Field.number("flipped", "how many fewer trips a day touch the ground, lived with [1/d]"),
+                        Field.number("fresh_gain", "gain of the off-ground share by distance under fresh chance [1]"),
+                        Field.number("fresh_lo", "lower end of its interval, corrected for all that were checked [1]"),
+                        Field.number("fresh_hi", "upper end of its interval [1]"),
+                        Field.number("fresh_p_holm", "its p value, corrected by Holm's method [1]"),
+                        Field.text("fresh", "held up or did not hold up; empty where it was not checked")));
         for (int i = 0; i < found.proposals().size(); i++) {
             Proposal proposal = found.proposals().get(i);
             for (Candidate link : proposal.links()) {
@@ -65,10 +71,29 @@ public final class LinkTables {
                         proposal.lived()
                                 .map(lived ->
                                         CsvTable.number(lived.fewerGroundTrips().mean(), CENTIMETRES))
+                                .orElse(""),
+                        mean(fresh(proposal), 1),
+                        fresh(proposal)
+                                .flatMap(LivedDifference::offGround)
+                                .map(gain -> CsvTable.number(gain.lo(), DECIMALS))
+                                .orElse(""),
+                        fresh(proposal)
+                                .flatMap(LivedDifference::offGround)
+                                .map(gain -> CsvTable.number(gain.hi(), DECIMALS))
+                                .orElse(""),
+                        proposal.fresh()
+                                .map(check -> CsvTable.number(check.pHolm(), DECIMALS))
+                                .orElse(""),
+                        proposal.fresh()
+                                .map(check -> check.heldUp() ? "held up" : "did not hold up")
                                 .orElse(""));
             }
         }
         return table;
+    }
+
+    private static Optional<LivedDifference> fresh(Proposal proposal) {
+        return proposal.fresh().map(FreshCheck::difference);
     }
 
     private static CsvTable fragile(LinkFindings found) {

@@ -8,6 +8,8 @@ import limbway.reports.chart.DataTable;
 import limbway.reports.chart.DifferenceChart;
 import limbway.reports.chart.Picture;
 import limbway.reports.data.CompareInfo;
+import limbway.reports.measure.criterion.DesignCriterion;
+import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 import limbway.sim.experiment.comparison.Compared;
 import limbway.sim.experiment.comparison.Difference;
@@ -43,7 +45,14 @@ public final class ComparePage {
         html.list(sentences.subList(1, sentences.size()));
         contents(html, report);
         html.element("h2 id=\"differences\"", "How they differ");
-        pictures(report).forEach(html::figure);
+        html.figure(pictures(report).get(0), narrow(report));
+        List<DesignCriterion> leftOff = DifferenceChart.leftOff(compared, report.criteria());
+        if (!leftOff.isEmpty()) {
+            html.paragraph("Not drawn, because they may be below 0 and a share of a mean near 0 says nothing: "
+                    + String.join(
+                            "; ", leftOff.stream().map(DesignCriterion::words).toList())
+                    + ". Their differences in their own units are under Every difference.");
+        }
         scorecard(html, report);
         report.alone().ifPresent(alone -> {
             html.element("h2 id=\"worth\"", "With needs and energy alone").paragraph(PageText.WORTH);
@@ -73,6 +82,15 @@ public final class ComparePage {
                 report.ranked(),
                 report.alone(),
                 CompareViews.differences(report.compared(), report.criteria())));
+    }
+
+    private static Picture narrow(CompareReport report) {
+        return DifferenceChart.narrow(
+                report.compared(),
+                report.criteria(),
+                report.ranked(),
+                report.alone(),
+                CompareViews.differences(report.compared(), report.criteria()));
     }
 
     private static void contents(Html html, CompareReport report) {
@@ -122,13 +140,13 @@ public final class ComparePage {
         items.add("Medians and ratios have bootstrap intervals: " + Bootstrap.LEAST_RESAMPLES
                 + " times as many repetitions are drawn from those that there are (Efron 1979, doi "
                 + "10.1214/aos/1176344552).");
-        items.add("It was looked at after " + info.rule().first() + " repetitions and then every "
-                + info.rule().batch() + ", until half the interval of every difference in "
+        items.add("It was looked at after " + Figures.count(info.rule().first()) + " repetitions and then every "
+                + Figures.count(info.rule().batch()) + ", until half the interval of every difference in "
                 + String.join(", ", info.required()) + " was at most "
                 + 100 * info.rule().precision()
                 + " points for shares, or " + 100 * info.rule().relative()
                 + " % of the mean of the two layouts for amounts (divided by one more than that), or until "
-                + info.settings().replications() + " repetitions were made.");
+                + Figures.count(info.settings().replications()) + " repetitions were made.");
         items.add(CompareText.stopped(report));
         html.list(items);
     }
@@ -180,8 +198,8 @@ public final class ComparePage {
                                 List.of("seed", Integer.toString(info.settings().seed())),
                                 List.of(
                                         "repetitions",
-                                        report.compared().replications() + " of at most "
-                                                + info.settings().replications()),
+                                        Figures.count(report.compared().replications()) + " of at most "
+                                                + Figures.count(info.settings().replications())),
                                 List.of(
                                         "days in each",
                                         Integer.toString(info.settings().days())),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.reports.measure.criterion.DesignCriterion;
+import limbway.reports.words.Effort;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 import limbway.reports.words.Likelihood;
@@ -169,7 +170,7 @@ public final class CompareText {
     /** Why it ended, and what it would take. */
     static String stopped(CompareReport report) {
         Compared compared = report.compared();
-        String made = "This rests on " + compared.replications() + " repetitions of each layout";
+        String made = "This rests on " + Figures.count(compared.replications()) + " repetitions of each layout";
         Optional<Difference> widest = compared.widest();
         if (compared.stopped() == Stopped.PRECISE) {
             return made + ", after which every difference that was to be known to plus or minus " + wanted(report)
@@ -188,8 +189,12 @@ public final class CompareText {
                 + compared.layouts().get(d.a()) + " and "
                 + compared.layouts().get(d.b()) + " in the " + criterion.words() + ": plus or minus "
                 + amount(criterion, d.paired().halfWidth()) + ", and "
-                + amount(criterion, d.targetHalfWidth()) + " were asked for. That would take about "
-                + Figures.decimals((double) d.replicationsNeeded(), 0) + " repetitions (--replications)." + unknown;
+                + amount(criterion, d.targetHalfWidth()) + " were asked for. That would take "
+                + Effort.repetitions(d.replicationsNeeded())
+                + (Effort.isAbsurd(d.replicationsNeeded())
+                        ? "; ask for a wider half-width (" + (criterion.isShare() ? "--precision" : "--relative") + ")."
+                        : " (--replications).")
+                + unknown;
     }
 
     /** Differences that had to be known and of which nothing is, with a space before them. */

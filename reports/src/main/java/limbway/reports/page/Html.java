@@ -88,10 +88,23 @@ final class Html {
 
     /** A picture with its title, and the numbers behind it to unfold. */
     Html figure(Picture picture) {
-        open("figure")
-                .markup("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\""
-                        + Xml.escape(picture.title()) + "\">");
-        markup(PictureFormat.svg(picture)).close("div");
+        open("figure").drawn("scroll", picture);
+        return told(picture);
+    }
+
+    /** A picture that is drawn twice, for broad and for narrow screens; each shows one of them. */
+    Html figure(Picture broad, Picture narrow) {
+        open("figure").drawn("scroll broad", broad).drawn("narrow", narrow);
+        return told(broad);
+    }
+
+    private Html drawn(String classes, Picture picture) {
+        markup("<div class=\"" + classes + "\" tabindex=\"0\" role=\"region\" aria-label=\""
+                + Xml.escape(picture.title()) + "\">");
+        return markup(PictureFormat.svg(picture)).close("div");
+    }
+
+    private Html told(Picture picture) {
         open("figcaption").element("strong", picture.title()).close("figcaption");
         open("details").element("summary", "The numbers behind this picture");
         return table(picture.title(), picture.table()).close("details").close("figure");

@@ -82,7 +82,7 @@ public final class LinkPage {
         List<Segment> lines = new ArrayList<>();
         for (int i = 0; i < best.links().size(); i++) {
             Candidate link = best.links().get(i);
-            with = link.alteration(FreeNames.of(report.enclosure(), "link", i)).applyTo(with);
+            with = link.alteration(FreeNames.ofLink(report.enclosure(), i)).applyTo(with);
             lines.addAll(link.axis().pieces());
         }
         return List.of(EnclosureDrawing.proposed(
@@ -128,7 +128,7 @@ public final class LinkPage {
         html.element("h2 id=\"links\"", "Proposals, best first");
         pictures(report).forEach(html::figure);
         for (Proposal proposal : proposals.subList(0, Math.min(MOST_SENTENCES, proposals.size()))) {
-            html.paragraph(LinkText.sentence(proposal));
+            html.paragraph((LinkText.sentence(proposal) + " " + LinkText.heldUp(proposal)).strip());
             html.element("pre", String.join("\n", LinkText.lines(report, proposal)));
         }
         html.table("Proposals", LinkText.table(proposals.subList(0, Math.min(MOST_ROWS, proposals.size()))));
@@ -152,7 +152,7 @@ public final class LinkPage {
         List<List<String>> rows = new ArrayList<>();
         for (Map.Entry<Limit, Integer> entry :
                 report.found().candidates().refused().entrySet()) {
-            rows.add(List.of(entry.getKey().words(), Integer.toString(entry.getValue())));
+            rows.add(List.of(entry.getKey().words(), Figures.count(entry.getValue())));
         }
         html.table("Pairs that each limit took away", new DataTable(List.of("limit", "pairs"), rows));
         html.list(List.of(
@@ -160,12 +160,15 @@ public final class LinkPage {
                         + "again and chose its way with the link in place. Costs with a link are those of the model compiled "
                         + "with it.",
                 "Points when lived with: the group lives with and without the links under the same chance, in repetitions from "
-                        + LinkSearch.CHECK_FROM
+                        + Figures.count(LinkSearch.CHECK_FROM)
                         + " on, which had no part in the search; the interval is of the differences. "
-                        + "The best one is lived with again in repetitions from "
+                        + "The best of several is always a little flattered: so those of the first "
+                        + LinkSearch.MOST_FRESH
+                        + " that gained are lived with again in repetitions from "
                         + Figures.decimals(LinkSearch.HELD_UP_FROM, 0)
-                        + " on, because the best of several is always a little flattered; the answer leads with that figure, the "
-                        + "table has those of the search.",
+                        + " on. That is the fresh chance; sentences lead with its figures, and the table has both. Its intervals and "
+                        + "p values are corrected by Holm's method for as many as were checked: held up means a gain with a "
+                        + "corrected p below 0.05. Those that held up come first.",
                 "Sets of links: ropes one after the other may be worth nothing singly and much together. They are looked for "
                         + "along the cheapest way of every trip that crosses so many new links."));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import limbway.model.alteration.FreeNames;
@@ -13,7 +14,9 @@ import limbway.model.link.Limit;
 import limbway.reports.chart.DataTable;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
+import limbway.reports.words.Likelihood;
 import limbway.sim.experiment.link.Fragile;
+import limbway.sim.experiment.link.FreshCheck;
 import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
@@ -37,7 +40,8 @@ public final class LinkText {
                 + " pairs of places keep within the limits; each was "
                 + "priced for the " + Figures.decimals(report.found().tripsPerDay(), 0) + " trips of a day"
                 + (report.found().sets() > 0
-                        ? ", and " + report.found().sets() + " sets of several that gain more together were compiled"
+                        ? ", and " + number(report.found().sets())
+                                + " sets of several that gain more together were compiled"
                         : "")
                 + ".";
     }
@@ -56,13 +60,13 @@ public final class LinkText {
             }
         }
         if (candidates.tooWeak() > 0) {
-            parts.add(candidates.tooWeak() + " supports or decks that do not bear the heaviest animal");
+            parts.add(number(candidates.tooWeak()) + " supports or decks that do not bear the heaviest animal");
         }
         return parts.isEmpty() ? "nothing" : String.join(", ", parts);
     }
 
     /**
-     * A proposal as a sentence. Of one that was lived with again it tells that, and not what made it the best.
+     * A proposal as a sentence. Of one that was checked under fresh chance it tells that, and not what made it come first.
      *
      * @param proposal some links and what they do
      * @return one sentence
@@ -74,24 +78,27 @@ public final class LinkText {
         if (proposal.lived().isEmpty()) {
             return what + (one ? " is" : " are") + " expected to raise the off-ground share of today's trips by "
                     + points(proposal.expected().offGroundShare()) + " points; about "
-                    + Figures.decimals(proposal.expected().flippedTripsPerDay(), 1) + " trips a day leave the ground.";
+                    + Figures.decimals(proposal.expected().flippedTripsPerDay(), 1)
+                    + " trips a day leave the ground. It was not lived with.";
         }
-        LivedDifference told = proposal.heldUp()
-                .filter(again -> again.offGround().isPresent())
-                .or(proposal::lived)
-                .orElseThrow();
+        LivedDifference told = told(proposal).orElseThrow();
         return what
                 + told.offGround()
                         .map(gain -> moves(one, gain))
                         .orElse((one ? " has" : " have") + " no off-ground share to tell, because nobody travels")
-                + "; " + trips(told.fewerGroundTrips().mean());
+                + trips(told);
+    }
+
+    /** What is told of a proposal that was lived with: the check under fresh chance, if it has a share to tell. */
+    private static Optional<LivedDifference> told(Proposal proposal) {
+        return proposal.fresh()
+                .map(FreshCheck::difference)
+                .filter(again -> again.offGround().isPresent())
+                .or(proposal::lived);
     }
 
     private static String moves(boolean one, Interval gain) {
-        boolean unsure = gain.lo().isPresent()
-                && gain.lo().getAsDouble() <= 0
-                && gain.hi().getAsDouble() >= 0;
-        if (unsure) {
+        if (isUnsure(gain)) {
             return (one ? " changes" : " change") + " the off-ground share by no more than chance may: "
                     + IntervalText.points(gain.mean(), gain.lo(), gain.hi()) + " points";
         }
@@ -100,31 +107,63 @@ public final class LinkText {
                 + interval(gain, up ? 1 : -1) + " points";
     }
 
-    private static String trips(double fewer) {
-        String many = Figures.decimals(Math.abs(fewer), 0);
-        boolean one = many.equals("1");
+    private static boolean isUnsure(Interval found) {
+        return found.lo().isPresent()
+                && found.lo().getAsDouble() <= 0
+                && found.hi().getAsDouble() >= 0;
+    }
+
+    /** Trips that leave the ground or go to it; where they go another way than the share of the metres, why that may be. */
+    private static String trips(LivedDifference told) {
+        Interval fewer = told.fewerGroundTrips();
+        String many = Figures.decimals(Math.abs(fewer.mean()), 0);
         if (many.equals("0")) {
-            return "as many trips a day touch the ground as before.";
+            return "; as many trips a day touch the ground as before.";
         }
-        return fewer > 0
-                ? many + (one ? " trip a day leaves" : " trips a day leave") + " the ground."
-                : many + (one ? " more trip a day touches" : " more trips a day touch") + " the ground.";
+        if (isUnsure(fewer)) {
+            return "; how many trips a day touch the ground differs by no more than chance may.";
+        }
+        boolean one = many.equals("1");
+        boolean leave = fewer.mean() > 0;
+        String words = leave
+                ? many + (one ? " trip a day leaves" : " trips a day leave") + " the ground"
+                : many + (one ? " more trip a day touches" : " more trips a day touch") + " the ground";
+        boolean contrary = told.offGround()
+                .filter(gain -> !isUnsure(gain))
+                .filter(gain -> gain.mean() > 0 != leave)
+                .isPresent();
+        return contrary
+                ? ", although " + words + ": the share goes by metres of travel, not by trips."
+                : "; " + words + ".";
     }
 
     /**
-     * Where the figure of the best proposal comes from, and with which one it was chosen.
+     * Whether a gain that the search found held up under fresh chance.
      *
-     * @param proposal a proposal that was lived with again
-     * @return one sentence, or empty where it was not or nobody travels
+     * @param proposal a proposal
+     * @return one sentence, or empty where it was not checked
      */
     public static String heldUp(Proposal proposal) {
-        boolean again = proposal.heldUp().flatMap(LivedDifference::offGround).isPresent();
-        return proposal.lived()
+        if (proposal.fresh().isEmpty()) {
+            return "";
+        }
+        FreshCheck fresh = proposal.fresh().get();
+        String searched = proposal.lived()
                 .flatMap(LivedDifference::offGround)
-                .filter(found -> again)
-                .map(found -> "That is under chance that had no part in choosing it; in the search it came first with "
-                        + IntervalText.points(found.mean(), found.lo(), found.hi()) + " points.")
-                .orElse("");
+                .map(found -> "; in the search it gave " + IntervalText.points(found.mean(), found.lo(), found.hi())
+                        + " points.")
+                .orElse(".");
+        if (fresh.difference().offGround().isEmpty()) {
+            return "It did not hold up on fresh chance: nobody travels there" + searched;
+        }
+        return (proposal.heldUp() ? "It held up on fresh chance" : "It did not hold up on fresh chance") + " ("
+                + adjusted(fresh) + ")" + searched;
+    }
+
+    private static String adjusted(FreshCheck fresh) {
+        return fresh.checked() == 1
+                ? Likelihood.p(fresh.pHolm())
+                : "Holm-adjusted for the " + fresh.checked() + " checked: " + Likelihood.p(fresh.pHolm());
     }
 
     private static String link(Candidate link) {
@@ -142,7 +181,7 @@ public final class LinkText {
     public static List<String> lines(LinkReport report, Proposal proposal) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < proposal.links().size(); i++) {
-            lines.add(proposal.links().get(i).scenarioLine(FreeNames.of(report.enclosure(), "link", i)));
+            lines.add(proposal.links().get(i).scenarioLine(FreeNames.ofLink(report.enclosure(), i)));
         }
         return lines;
     }
@@ -186,24 +225,33 @@ public final class LinkText {
                     proposal.links().stream().mapToDouble(Candidate::lengthM).sum();
             rows.add(List.of(
                     String.join(" and ", ends),
-                    Figures.path(lengthM),
-                    signed(proposal.expected().offGroundShare()),
-                    Figures.decimals(proposal.expected().flippedTripsPerDay(), 1),
+                    proposal.fresh().map(LinkText::verdict).orElse("not checked"),
                     proposal.lived().map(LinkText::points).orElse("not tried"),
+                    signed(proposal.expected().offGroundShare()),
+                    Figures.path(lengthM),
                     proposal.lived()
-                            .map(lived ->
-                                    Figures.decimals(lived.fewerGroundTrips().mean(), 1))
-                            .orElse("not tried")));
+                            .map(lived -> trips(lived.fewerGroundTrips().mean()))
+                            .orElse("not tried"),
+                    trips(proposal.expected().flippedTripsPerDay())));
         }
         return new DataTable(
                 List.of(
                         "link",
-                        "length",
+                        "points on fresh chance",
+                        "points when lived with in the search",
                         "expected points",
-                        "expected trips a day",
-                        "points when lived with",
-                        "trips a day that leave the ground"),
+                        "length",
+                        "trips a day that leave the ground in the search",
+                        "expected trips a day"),
                 rows);
+    }
+
+    private static String trips(double fewer) {
+        return Figures.decimals(fewer, 1).replace('-', '\u2212');
+    }
+
+    private static String verdict(FreshCheck fresh) {
+        return points(fresh.difference()) + (fresh.heldUp() ? ": held up" : ": did not hold up");
     }
 
     /**
@@ -263,7 +311,7 @@ public final class LinkText {
     }
 
     private static String number(int count) {
-        return Figures.decimals(count, 0);
+        return Figures.count(count);
     }
 
     private static String capital(String words) {

@@ -9,6 +9,7 @@ import limbway.reports.chart.Picture;
 import limbway.reports.measure.placement.LivedLayout;
 import limbway.reports.measure.placement.PlacedLayout;
 import limbway.reports.measure.placement.PlacingCriteria;
+import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 import limbway.sim.experiment.placement.PlacingContest;
 
@@ -40,6 +41,7 @@ public final class PlacePage {
         html.element("h2 id=\"answer\"", "The answer");
         html.element("p class=\"answer\"", PlaceText.sentence(report));
         html.paragraph(PlaceText.heldUp(report));
+        html.paragraph(PlaceText.chances(report));
         html.paragraph(PlaceText.guarantee(report));
         html.paragraph("To write under changes of a variant:");
         html.open("ul");
@@ -54,7 +56,7 @@ public final class PlacePage {
         html.close("ul").close("nav");
         html.element("h2 id=\"layouts\"", "The layouts that were lived in");
         html.paragraph(PlaceText.candidates(report));
-        pictures(report).forEach(html::figure);
+        html.figure(pictures(report).get(0), FrontChart.narrow(marks(report), PlaceText.table(report)));
         html.table("Layouts, the best first", PlaceText.table(report));
         html.paragraph(
                 "Off the ground: share of travel, by distance, with its 95 % interval over the repetitions. Expected: the "
@@ -87,12 +89,16 @@ public final class PlacePage {
      * @return pictures in the order of the page
      */
     public static List<Picture> pictures(PlaceReport report) {
+        return List.of(FrontChart.of(marks(report), PlaceText.table(report)));
+    }
+
+    private static List<FrontChart.Mark> marks(PlaceReport report) {
         List<FrontChart.Mark> marks = new ArrayList<>();
         for (PlacedLayout layout : report.answer().layouts()) {
             marks.add(mark(layout.letter(), layout.lived(), layout.onFront() ? 0 : 1));
         }
         marks.add(mark("as it stands", report.answer().before(), 2));
-        return List.of(FrontChart.of(marks, PlaceText.table(report)));
+        return marks;
     }
 
     private static FrontChart.Mark mark(String name, LivedLayout lived, int kind) {
@@ -114,8 +120,8 @@ public final class PlacePage {
                                 List.of("seed", Integer.toString(info.settings().seed())),
                                 List.of(
                                         "first repetitions of each layout",
-                                        Integer.toString(info.settings().replications())),
-                                List.of("budget of repetitions", Integer.toString(info.budget())),
+                                        Figures.count(info.settings().replications())),
+                                List.of("budget of repetitions", Figures.count(info.budget())),
                                 List.of(
                                         "days in each",
                                         Integer.toString(info.settings().days())),
@@ -130,7 +136,8 @@ public final class PlacePage {
                 "The best is selected by the procedure of Kim and Nelson 2001, doi 10.1145/502109.502111: all layouts live "
                         + "under the same chance, and one is dropped as soon as enough is known to leave it out. Who goes where was counted "
                         + "in repetitions 1 to " + PlacingContest.COUNTED + ", the selection lives in those from "
-                        + PlacingContest.CONTEST_FIRST + " on, the check in those from " + PlacingContest.FRESH_FIRST
+                        + Figures.count(PlacingContest.CONTEST_FIRST) + " on, the check in those from "
+                        + Figures.count(PlacingContest.FRESH_FIRST)
                         + " on: none serves twice.");
         if (!info.notes().isEmpty()) {
             html.element("h3", "Remarks on the scenario")

@@ -13,6 +13,7 @@ import limbway.reports.measure.placement.LivedLayout;
 import limbway.reports.measure.placement.PlacedLayout;
 import limbway.reports.measure.placement.PlacingAnswer;
 import limbway.reports.measure.placement.PlacingCriteria;
+import limbway.reports.words.Effort;
 import limbway.reports.words.Figures;
 import limbway.reports.words.IntervalText;
 import limbway.sim.experiment.placement.CandidatePlace;
@@ -119,9 +120,22 @@ public final class PlaceText {
                 .map(found -> IntervalText.points(found.mean(), found.lo(), found.hi()))
                 .orElse("no travel, no difference");
         return "Under chance that the search never met, in "
-                + answer.fresh().values().size()
+                + Figures.count(answer.fresh().values().size())
                 + " repetitions of each: " + gain + " points over the layout as it stands"
                 + (answer.isBetter() ? "; it held up." : ".");
+    }
+
+    /**
+     * Which figures are of which chance.
+     *
+     * @param report what to tell
+     * @return a sentence
+     */
+    public static String chances(PlaceReport report) {
+        PlacingAnswer answer = report.answer();
+        return "The figures above are of fresh chance; those of the table of layouts are of the chance of the search, in which the "
+                + "best was chosen, and so differ a little: as it stands "
+                + share(answer.before()) + " there, " + share(answer.freshBefore()) + " under fresh chance.";
     }
 
     /**
@@ -145,11 +159,17 @@ public final class PlaceText {
                     + count(answer.selected().used(), "repetition") + " went into that.";
         }
         int left = answer.selected().left().size();
-        return "Not sure to " + sure + ": the budget of " + report.info().budget()
-                + " repetitions ended with " + left
+        String ended = "Not sure to " + sure + ": the budget of "
+                + Figures.count(report.info().budget()) + " repetitions ended with " + left
                 + " layouts left. For the best to be chosen with that probability if it leads by " + points
-                + " or more, up to " + answer.selected().atMost() + " repetitions of each of them would do: --budget "
-                + needed(report) + ".";
+                + " or more, ";
+        long needed = needed(report);
+        return ended
+                + (Effort.isAbsurd(needed)
+                        ? Effort.repetitions(needed)
+                                + " might be needed; ask for less: a greater --indifference or a lower --confidence."
+                        : "up to " + Figures.count(answer.selected().atMost())
+                                + " repetitions of each of them would do: --budget " + needed + ".");
     }
 
     /**
@@ -177,23 +197,24 @@ public final class PlaceText {
     public static String candidates(PlaceReport report) {
         var info = report.info();
         List<String> out = new ArrayList<>();
-        info.out().forEach((rule, count) -> out.add(count + " by " + words(rule)));
+        info.out().forEach((rule, count) -> out.add(Figures.count(count) + " by " + words(rule)));
         if (info.unreachable() > 0) {
-            out.add(info.unreachable() + " because not every body gets there and back");
+            out.add(Figures.count(info.unreachable()) + " because not every body gets there and back");
         }
         String made = info.spacingM()
-                        .map(spacing -> info.candidates() + " candidates stand every " + Figures.metres(spacing)
-                                + " along supports" + (report.answer().task().withDeck() ? "" : " and on platforms"))
-                        .orElse(info.candidates() + " candidates are given by the scenario")
+                        .map(spacing -> Figures.count(info.candidates()) + " candidates stand every "
+                                + Figures.metres(spacing) + " along supports"
+                                + (report.answer().task().withDeck() ? "" : " and on platforms"))
+                        .orElse(Figures.count(info.candidates()) + " candidates are given by the scenario")
                 + (info.staying() == 0
                         ? ""
                         : ", beside " + count(info.staying(), "place") + " that may stay as "
                                 + (info.staying() == 1 ? "it is" : "they are"));
         return made + (out.isEmpty() ? "" : "; left out: " + String.join(", ", out)) + ". "
                 + (info.judgedAll()
-                        ? "All " + Figures.decimals((double) info.judged(), 0)
+                        ? "All " + Figures.count(info.judged())
                                 + (report.answer().task().count() == 1 ? " of them were" : " combinations were")
-                        : Figures.decimals((double) info.judged(), 0) + " of too many combinations were")
+                        : Figures.count(info.judged()) + " of too many combinations were")
                 + " judged by expected travel, and the best "
                 + report.answer().layouts().size() + " lived in."
                 + (info.rules().keeperReachM().isEmpty() && !info.rules().hoist()
@@ -222,7 +243,7 @@ public final class PlaceText {
      */
     public static DataTable table(PlaceReport report) {
         List<String> headers =
-                new ArrayList<>(List.of("layout", "places", "off the ground", "expected", "waiting", "moving"));
+                new ArrayList<>(List.of("layout", "off the ground", "places", "expected", "waiting", "moving"));
         headers.addAll(report.animals());
         headers.add("front");
         headers.add("repetitions");
@@ -230,19 +251,19 @@ public final class PlaceText {
         for (PlacedLayout layout : report.answer().layouts()) {
             List<String> row = new ArrayList<>(List.of(
                     layout.letter() + (layout.kept() ? "" : " (dropped)"),
-                    places(report, layout),
                     share(layout.lived()),
+                    places(report, layout),
                     Figures.percent(layout.expected().offGround())));
             measured(layout.lived(), layout.hardestFor(), row);
             row.add(layout.onFront() ? "yes" : "no");
-            row.add(Integer.toString(layout.lived().values().size()));
+            row.add(Figures.count(layout.lived().values().size()));
             rows.add(row);
         }
-        List<String> before = new ArrayList<>(
-                List.of("as it stands", "", share(report.answer().before()), ""));
+        List<String> before =
+                new ArrayList<>(List.of("as it stands", share(report.answer().before()), "", ""));
         measured(report.answer().before(), List.of(), before);
         before.add("");
-        before.add(Integer.toString(report.answer().before().values().size()));
+        before.add(Figures.count(report.answer().before().values().size()));
         rows.add(before);
         return new DataTable(headers, rows);
     }
@@ -287,6 +308,6 @@ public final class PlaceText {
     }
 
     private static String count(int number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
+        return Figures.count(number) + " " + noun + (number == 1 ? "" : "s");
     }
 }

@@ -41,12 +41,22 @@ final class Stylesheet {
             pre { font-size: .85rem; white-space: pre-wrap; background: #f3f3f0; padding: .5rem .75rem; max-width: 60rem; }
             nav ul { padding-left: 1.2rem; columns: 2 14rem; }
             a { color: #00507d; }
-            @media (max-width: 30rem) { figure svg, .first figure svg, table { min-width: 30rem; } }
+            .narrow { display: none; }
+            @media (max-width: 30rem) {
+              figure svg, .first figure svg { min-width: 30rem; }
+              table { min-width: 0; font-size: .8rem; }
+              th, td { min-width: 3.5rem; padding-right: .5rem; }
+              .broad { display: none; }
+              .narrow { display: block; }
+              figure .narrow svg { min-width: 0; }
+            }
             @page { size: A4; margin: 15mm; }
             @media print {
               body { max-width: none; padding: 0; font-size: 10pt; }
               .scroll { overflow: visible; }
               figure svg, .first figure svg { min-width: 0; max-height: 12cm; }
+              .broad { display: block; }
+              .narrow { display: none; }
               table { min-width: 0; font-size: 8pt; }
               th, td { min-width: 0; padding-right: .4rem; }
               tr, figure, .caution { break-inside: avoid; }

@@ -98,7 +98,7 @@ public final class Pdf {
     }
 
     private static void forPaper(Document page, Map<String, Picture> byId) {
-        page.select("script, nav, noscript, .screen-only, meta").remove();
+        page.select("script, nav, noscript, .screen-only, .narrow, meta").remove();
         page.select("figure > details, figure > .screen-only").remove();
         page.select("style").remove();
         page.head().appendElement("style").appendText(PaperStyle.CSS);

@@ -92,6 +92,16 @@ public final class Figures {
     }
 
     /**
+     * How many there are.
+     *
+     * @param count any whole number
+     * @return the number, thousands set apart by a space
+     */
+    public static String count(long count) {
+        return String.format(Locale.ROOT, "%,d", count).replace(',', ' ');
+    }
+
+    /**
      * A number with three figures that count, for values of unknown size.
      *
      * @param value any finite number

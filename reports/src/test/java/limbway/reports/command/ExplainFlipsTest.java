@@ -130,6 +130,8 @@ class ExplainFlipsTest {
         List<String> kinds = new ArrayList<>();
         flips.forEach(flip -> kinds.add(flip.get("kind").asText()));
         assertTrue(kinds.containsAll(List.of("gap", "link", "place")), kinds.toString());
+        // as the command link names it
+        assertTrue(flipOf("link", flips).get("line").asText().startsWith("{add: {rope: link-1, "), flips.toString());
         // 2.58 m between the axes, less both radii, less what a juvenile reaches: 2.5 - 1.1
         assertEquals(1.4, flips.get(0).get("amount").asDouble(), 0.0101);
     }

@@ -77,13 +77,15 @@ class LinkCommandTest {
         assertTrue(best.get("offground_gain").get("mean").asDouble() > 0.2, best.toString());
         assertTrue(best.get("flipped_trips_per_day").asDouble() > 1, best.toString());
         assertTrue(best.get("held_up").get("mean").asDouble() > 0.2, best.toString());
-        double before = Double.MAX_VALUE;
+        boolean held = true;
         for (JsonNode link : root.get("links")) {
-            if (link.get("lived_with").asBoolean()) {
-                double gain = link.get("offground_gain").get("mean").asDouble();
-                assertTrue(gain <= before, link.toString());
-                before = gain;
-            }
+            boolean gains = link.get("lived_with").asBoolean()
+                    && link.get("offground_gain").get("mean").asDouble() > 0;
+            assertEquals(gains, link.get("checked_afresh").asBoolean(), link.toString());
+            String verdict = link.get("held_up_verdict").asText();
+            assertEquals(gains, verdict.equals("held up") || verdict.equals("did not hold up"), link.toString());
+            assertTrue(held || !verdict.equals("held up"), link.toString());
+            held = verdict.equals("held up");
         }
         for (JsonNode link : root.get("links")) {
             assertTrue(link.get("length_m").asDouble() > 0, link.toString());
@@ -111,6 +113,7 @@ class LinkCommandTest {
         assertTrue(worst.get("offground_loss").asDouble() > 0, worst.toString());
         assertEquals(4, root.get("fragile").size());
         assertTrue(answer.out().contains("off-ground share by"), answer.out());
+        assertTrue(answer.out().contains("held up on fresh chance"), answer.out());
         assertTrue(answer.out().contains("- {add: {rope: link-1, from: prop"), answer.out());
     }
 

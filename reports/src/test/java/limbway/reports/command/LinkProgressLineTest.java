@@ -28,6 +28,13 @@ class LinkProgressLineTest {
     }
 
     @Test
+    void theFirstLineSaysWhatBegins() {
+        clock.set(10 * SECOND);
+        progress.wantsStop();
+        assertEquals("links: beginning", said.toString().strip());
+    }
+
+    @Test
     void whatANotebookKnewIsNotPartOfThePace() {
         assertEquals("pricing links: 80 of 100", line(10, "pricing links", 80, 100));
         // 7 links in 20 s, and 13 are left: 37.1 s; over all 87 it would be 3 s

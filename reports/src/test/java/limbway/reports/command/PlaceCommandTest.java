@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -139,6 +141,11 @@ class PlaceCommandTest {
         String said = answer.out().replaceAll("\\n +", " ");
         assertTrue(said.startsWith("Best of 4 layouts lived in: moving tray from east at a height of 4 m to "), said);
         assertTrue(said.contains("it held up."), said);
+        // "now" in the table and "as it stands" in the answer are two figures, so both are named
+        assertTrue(
+                said.contains(
+                        "The figures above are of fresh chance; those of the table of layouts are of the chance of the search"),
+                said);
         assertTrue(said.contains("- {move: tray, on: "), said);
     }
 
@@ -300,6 +307,52 @@ class PlaceCommandTest {
                   allowed  at most 2 places
                   mend     give more candidates, or ask for fewer places
                 """, answer.err());
+    }
+
+    @Test
+    void tooManyCandidatesAreRefusedWithTheLeastSpacingThatDoes() throws IOException {
+        Path forest = Path.of("..", "scenarios", "examples", "forest.yaml");
+        Answer answer = limbway("place", forest);
+        assertEquals(2, answer.code());
+        Matcher told = Pattern.compile("""
+                limbway: there are too many candidates
+                  found    ([0-9 ]+), one every 1 m
+                  allowed  at most 2 000
+                  mend     --spacing ([0-9.]+) makes few enough; or give the best under placing in the scenario
+                """).matcher(answer.err());
+        assertTrue(told.matches(), answer.err());
+        double spacingM = Double.parseDouble(told.group(2));
+        Variant base = read(forest).study().base();
+        assertTrue(CandidatePlaces.along(base.enclosure(), spacingM).size() <= 2_000);
+        assertTrue(CandidatePlaces.along(base.enclosure(), spacingM - 0.5).size() > 2_000);
+    }
+
+    @Test
+    void whereNothingStandsThatIsSaid() throws IOException {
+        Files.writeString(scenario, """
+                title: A bare yard
+                site: {latitude: 1.5, longitude: 110.5, time-zone: Asia/Kuching}
+                ground: {outline: [[0, 0], [16, 0], [16, 10], [0, 10]], surface: grass}
+                supports: []
+                resources:
+                  - {food: tray, at: [12, 5, 0], portions: 2 at once}
+                  - {nest: bed, at: [3, 5, 0]}
+                animals:
+                  - {name: Ibu, body: adult female}
+                keepers:
+                  - {feed: tray, at: "08:00", energy-kj: 5200}
+                """);
+        Answer answer = place();
+        assertEquals(2, answer.code());
+        assertEquals("""
+                limbway: there is nothing that a place could be put on
+                  found    no support and no platform longer than 1 m, the distance of candidates
+                  allowed  supports or platforms
+                  mend     add some to the scenario, lower --spacing, or give candidates under placing
+                """, answer.err());
+        assertTrue(place("--add", 1, "--kind", "platform")
+                .err()
+                .contains("there is nothing firm that a deck could stand on"));
     }
 
     @Test

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 import limbway.reports.chart.DataTable;
+import limbway.reports.chart.DifferenceChart;
+import limbway.reports.chart.Picture;
 import limbway.reports.data.CompareInfo;
 import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.measure.criterion.DesignCriterion;
@@ -24,6 +26,7 @@ import limbway.sim.experiment.trial.Trial;
 import limbway.sim.experiment.trial.Trials;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** What is said of three layouts whose values are made up, so that every sentence can be checked by hand. */
@@ -34,24 +37,30 @@ class ComparePageTest {
     private static final RunSettings SETTINGS = new RunSettings(1, 10, 1, LocalDate.of(2026, 3, 21), 1);
     private static final List<DesignCriterion> CRITERIA = new Criteria()
             .all().stream()
-                    .filter(c -> List.of("offground_distance", "waiting_at_food_min", "hours_in_heat")
+                    .filter(c -> List.of(
+                                    "offground_distance", "waiting_at_food_min", "energy_balance_kj", "hours_in_heat")
                             .contains(c.name()))
                     .toList();
 
     /**
      * Off the ground: low 20 and 22 % in turn; high 50 points more than low, give or take one, in a rhythm of its own; twin
-     * the same as low. Waiting: high 9 and 11 min, the others 5 and 7. Nothing is known of heat.
+     * the same as low; near as high, but 5 points more or less by a slower rhythm. Waiting: high 9 and 11 min, the others 5 and 7.
+     * Nothing is known of heat. The balance of energy is near nothing, now above, now below.
      */
     private static double[] values(String layout, int replication) {
         double wave = replication % 2 == 0 ? 1 : -1;
         double other = replication % 4 < 2 ? 1 : -1;
         double low = 0.21 + 0.01 * wave;
-        return layout.equals("high")
-                ? new double[] {low + 0.5 + 0.01 * other, 10 + wave, Double.NaN}
-                : new double[] {low, 6 + wave, Double.NaN};
+        double balanceKj = 20 * other + wave;
+        return switch (layout) {
+            case "high" -> new double[] {low + 0.5 + 0.01 * other, balanceKj, 10 + wave, Double.NaN};
+            case "near" ->
+                new double[] {low + 0.49 + (replication <= 5 ? 0.05 : -0.05), balanceKj, 6 + wave, Double.NaN};
+            default -> new double[] {low, -balanceKj, 6 + wave, Double.NaN};
+        };
     }
 
-    private static Compared compared() {
+    private static Compared compared(StoppingRule rule, String... names) {
         Notebook made = new Notebook() {
             @Override
             public Optional<double[]> find(String key) {
@@ -65,7 +74,7 @@ class ComparePageTest {
             }
         };
         List<Trial> layouts = new ArrayList<>();
-        for (String name : List.of("low", "high", "twin")) {
+        for (String name : names) {
             layouts.add(new Trial(
                     name,
                     () -> {
@@ -74,13 +83,17 @@ class ComparePageTest {
                     DaySettings.standard()));
         }
         return new Comparison(
-                        new Trials(List.copyOf(CRITERIA), SETTINGS, made), RULE, Set.of("offground_distance"), 10, 1)
+                        new Trials(List.copyOf(CRITERIA), SETTINGS, made), rule, Set.of("offground_distance"), 10, 1)
                 .of(layouts, (done, total) -> {})
                 .orElseThrow();
     }
 
     private static CompareReport report() {
-        Compared compared = compared();
+        return report(RULE, "low", "high", "twin");
+    }
+
+    private static CompareReport report(StoppingRule rule, String... names) {
+        Compared compared = compared(rule, names);
         return new CompareReport(
                 new CompareInfo(
                         "made-up.yaml",
@@ -88,7 +101,7 @@ class ComparePageTest {
                         "00ff",
                         compared.layouts(),
                         SETTINGS,
-                        RULE,
+                        rule,
                         List.of("offground_distance"),
                         true,
                         1,
@@ -131,10 +144,67 @@ class ComparePageTest {
         // layouts by rank: high, low, twin
         assertTrue(rows.get(0).get(2).startsWith("\u25c6 best: 71 %"), rows.toString());
         assertTrue(rows.get(0).get(3).startsWith("21 %"), rows.toString());
-        assertTrue(rows.get(1).get(2).startsWith("10 ("), rows.toString());
-        assertTrue(rows.get(1).get(3).startsWith("\u25c6 best: 6 ("), rows.toString());
-        assertTrue(rows.get(1).get(4).startsWith("\u25c6 best: 6 ("), rows.toString());
-        assertEquals("no value", rows.get(2).get(2));
+        assertTrue(rows.get(2).get(2).startsWith("10 ("), rows.toString());
+        assertTrue(rows.get(2).get(3).startsWith("\u25c6 best: 6 ("), rows.toString());
+        assertTrue(rows.get(2).get(4).startsWith("\u25c6 best: 6 ("), rows.toString());
+        assertEquals("no value", rows.get(3).get(2));
+    }
+
+    /** High less near is 1 point with a spread of about 5: chance alone may make that. */
+    @Test
+    void theScorecardMarksWhatCannotBeToldFromTheBest() {
+        List<List<String>> rows =
+                CompareViews.scorecard(report(RULE, "low", "high", "near")).rows();
+        // layouts by rank: high, near, low
+        assertTrue(rows.get(0).get(2).startsWith("\u25c6 best: 71 %"), rows.toString());
+        assertTrue(rows.get(0).get(3).startsWith("\u25c7 not told from best: 70 %"), rows.toString());
+        assertTrue(rows.get(0).get(4).startsWith("21 %"), rows.toString());
+    }
+
+    @Test
+    void anAmountThatMayBeBelowNothingIsNotDrawnAsAShareOfItsMean() {
+        CompareReport report = report();
+        List<String> leftOff = DifferenceChart.leftOff(report.compared(), report.criteria()).stream()
+                .map(DesignCriterion::name)
+                .toList();
+        assertEquals(List.of("energy_balance_kj"), leftOff);
+        String words = CRITERIA.stream()
+                .filter(c -> c.name().equals("energy_balance_kj"))
+                .findFirst()
+                .orElseThrow()
+                .words();
+        String page = ComparePage.html(report);
+        assertTrue(page.contains("Not drawn, because they may be below 0"), page);
+        String chart = page.substring(page.indexOf("<figure>"), page.indexOf("<figcaption>"));
+        String first = words.substring(0, words.indexOf(' '));
+        assertFalse(chart.contains(">" + first), chart);
+        assertTrue(chart.contains(">waiting"), chart);
+    }
+
+    /** A telephone held upright shows 390 px, less 16 px of margin at either side. */
+    @Test
+    void theDifferencesAreDrawnForATelephoneToo() {
+        CompareReport report = report();
+        Picture narrow = DifferenceChart.narrow(
+                report.compared(),
+                report.criteria(),
+                report.ranked(),
+                report.alone(),
+                CompareViews.differences(report.compared(), report.criteria()));
+        assertTrue(narrow.widthPx() <= 390 - 2 * 16, "width: " + narrow.widthPx());
+        String page = ComparePage.html(report);
+        assertTrue(page.contains("<div class=\"narrow\""), page);
+        assertTrue(page.contains("<div class=\"scroll broad\""), page);
+    }
+
+    /** Half a width of 0.8 points in 10 repetitions, and a ten-thousandth of a point is asked for. */
+    @Test
+    void whatNobodyCanMakeIsNotCounted() {
+        String stopped = CompareText.stopped(report(new StoppingRule(1e-6, 0.1, 10, 10), "low", "high", "twin"));
+        assertTrue(
+                stopped.endsWith(
+                        "That would take more than a million repetitions; ask for a wider half-width (--precision)."),
+                stopped);
     }
 
     @Test

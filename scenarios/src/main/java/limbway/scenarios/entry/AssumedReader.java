@@ -60,29 +60,7 @@ public final class AssumedReader {
             number(entry.value(), parameter.get()).ifPresent(value -> assumed.put(name, value));
             return;
         }
-        List<String> known =
-                assumable.parameters().stream().map(Parameter::name).toList();
-        problems.add(Problem.at(entry.key().place(), "there is no parameter " + Wording.quote(name) + " to assume")
-                .allowed(likely(name, known))
-                .mend(problems.didYouMean(name, known, "take a name of the table of parameters")));
-    }
-
-    /** The names that begin with the same word, or the words that names begin with. */
-    private static String likely(String name, List<String> known) {
-        List<String> near =
-                known.stream().filter(other -> first(other).equals(first(name))).toList();
-        return near.isEmpty()
-                ? "names that begin with "
-                        + Wording.list(known.stream()
-                                .map(AssumedReader::first)
-                                .distinct()
-                                .toList())
-                : Wording.list(near);
-    }
-
-    /** The first word of a name, with its dot. */
-    private static String first(String name) {
-        return name.substring(0, name.indexOf('.') + 1);
+        problems.add(new ParameterNames(assumable).unknown(entry.key().place(), name, "to assume", problems));
     }
 
     private Optional<Double> number(Node node, Parameter parameter) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import limbway.model.alteration.FreeNames;
 import limbway.model.body.Body;
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.Enclosure;
@@ -70,7 +71,7 @@ final class AddedLinkSearch {
             }
             Optional<Flip> shorter = new RopeFitting(
                             trial,
-                            name(),
+                            FreeNames.ofLink(enclosure, 0),
                             Anchors.on(enclosure, ends.from, holdsOf.get(ends.from), graph, this::toHere),
                             Anchors.on(enclosure, ends.to, holdsOf.get(ends.to), graph, this::onwards),
                             this::ropeMilliJ,
@@ -149,19 +150,5 @@ final class AddedLinkSearch {
             jPerM = Math.min(jPerM, prices.jPerM(body, LocomotorMode.BRACHIATE, slopeDeg));
         }
         return 1000 * jPerM * lengthM;
-    }
-
-    private String name() {
-        String name = "new-link";
-        for (int i = 2; isTaken(name); i++) {
-            name = "new-link-" + i;
-        }
-        return name;
-    }
-
-    private boolean isTaken(String id) {
-        return Things.support(enclosure, id).isPresent()
-                || Things.platform(enclosure, id).isPresent()
-                || Things.resource(enclosure, id).isPresent();
     }
 }

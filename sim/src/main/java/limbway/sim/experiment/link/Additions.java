@@ -19,7 +19,7 @@ final class Additions {
     }
 
     Alteration.SupportAdded alone(Candidate link) {
-        return link.alteration(FreeNames.of(layout.enclosure(), "link", 0));
+        return link.alteration(FreeNames.ofLink(layout.enclosure(), 0));
     }
 
     Enclosure enclosure(List<Candidate> links) {
@@ -37,7 +37,7 @@ final class Additions {
     private List<Alteration> alterations(List<Candidate> links) {
         List<Alteration> alterations = new ArrayList<>();
         for (int i = 0; i < links.size(); i++) {
-            alterations.add(links.get(i).alteration(FreeNames.of(layout.enclosure(), "link", i)));
+            alterations.add(links.get(i).alteration(FreeNames.ofLink(layout.enclosure(), i)));
         }
         return alterations;
     }

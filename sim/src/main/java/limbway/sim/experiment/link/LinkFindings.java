@@ -11,7 +11,8 @@ import limbway.model.link.Candidates;
  * @param local how many of them were priced from their surroundings alone
  * @param sets how many sets of two or more links were compiled
  * @param tripsPerDay trips a day that the search went by
- * @param proposals best first: those that were lived with, by what that gave, then the others by what is expected
+ * @param proposals best first: those whose gain held up under fresh chance, by what the search gave, then the others that were
+ *     lived with, then the others by what is expected
  * @param fragile worst first
  */
 public record LinkFindings(

@@ -31,17 +31,20 @@ import limbway.sim.habitat.Habitat;
  * <p>Trips are counted in a short run; every link within the limits is priced for them exactly; sets of two and three come
  * from series that are worth something together and from what fits the best smaller sets, and the most promising are
  * compiled; the best of all are lived with under the same chance as the layout as it stands, in replications that had no part
- * in the search, and the best one once more in others.
+ * in the search, and those that gain once more in others.
  */
 public final class LinkSearch {
 
     /** First replication of the checks; the trips are counted in those from 1. */
     public static final int CHECK_FROM = 1001;
 
-    /** First replication of the last check of the best proposal. */
+    /** First replication of the check under fresh chance. */
     public static final int HELD_UP_FROM = 100_001;
 
-    /** The most replications of a check; with more, the last check would meet the chance that chose. */
+    /** So many of the proposals that gained in the search are checked under fresh chance: as many as are told in sentences. */
+    public static final int MOST_FRESH = 5;
+
+    /** The most replications of a check; with more, that under fresh chance would meet the chance that chose. */
     public static final int MOST_REPLICATIONS = HELD_UP_FROM - CHECK_FROM;
 
     private final LinkQuestion question;

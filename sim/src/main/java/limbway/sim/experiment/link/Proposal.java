@@ -12,11 +12,10 @@ import limbway.sim.experiment.statistics.Interval;
  *
  * @param links the links, in the order of the candidates
  * @param expected what they do to the trips that are made as it stands
- * @param lived what living with them did; empty if that was not tried
- * @param heldUp the same once more under chance that had no part in choosing; only for the best
+ * @param lived what living with them did in the search; empty if that was not tried
+ * @param fresh the same once more under chance that had no part in the search; only for those that led in it with a gain
  */
-public record Proposal(
-        List<Candidate> links, Gain expected, Optional<LivedDifference> lived, Optional<LivedDifference> heldUp) {
+public record Proposal(List<Candidate> links, Gain expected, Optional<LivedDifference> lived, Optional<FreshCheck> fresh) {
 
     /** Keeps a copy of the list. */
     public Proposal {
@@ -30,5 +29,14 @@ public record Proposal(
      */
     public double offGroundGain() {
         return lived.flatMap(LivedDifference::offGround).map(Interval::mean).orElse(expected.offGroundShare());
+    }
+
+    /**
+     * Whether its gain held up under fresh chance.
+     *
+     * @return false also where that was not tried
+     */
+    public boolean heldUp() {
+        return fresh.isPresent() && fresh.get().heldUp();
     }
 }

@@ -6,11 +6,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import limbway.model.link.Candidate;
 import limbway.sim.habitat.Habitat;
 
-/** Lives with the most promising links, and with the best of them once more in other replications. */
+/** Lives with the most promising links, and with those that gained once more in other replications. */
 final class ProposalCheck {
 
     private final LinkQuestion question;
@@ -45,17 +46,49 @@ final class ProposalCheck {
             lived.add(new Proposal(links, choice.gain(), difference, Optional.empty()));
         }
         lived.sort(Comparator.comparingDouble(proposal -> -proposal.offGroundGain()));
-        if (!lived.isEmpty()) {
-            Proposal first = lived.get(0);
-            Optional<LivedDifference> again =
-                    difference(first.links(), LinkSearch.HELD_UP_FROM, "living with the best again");
-            if (again.isEmpty()) {
-                return Optional.empty();
-            }
-            lived.set(0, new Proposal(first.links(), first.expected(), first.lived(), again));
+        if (!checkAfresh(lived)) {
+            return Optional.empty();
         }
         lived.addAll(others);
         return Optional.of(lived);
+    }
+
+    /**
+     * Lives once more, under fresh chance, with those of the first that gained anything; those that held up come first then. False
+     * if it was stopped.
+     */
+    private boolean checkAfresh(List<Proposal> lived) {
+        List<Proposal> first = lived.subList(0, Math.min(LinkSearch.MOST_FRESH, lived.size()));
+        List<Integer> gained = IntStream.range(0, first.size())
+                .filter(i -> gains(first.get(i)))
+                .boxed()
+                .toList();
+        List<LivedDifference> differences = new ArrayList<>();
+        for (int i : gained) {
+            Optional<LivedDifference> again = difference(
+                    first.get(i).links(),
+                    LinkSearch.HELD_UP_FROM,
+                    "living under fresh chance with " + (differences.size() + 1) + " of " + gained.size());
+            if (again.isEmpty()) {
+                return false;
+            }
+            differences.add(again.get());
+        }
+        List<FreshCheck> checks = FreshCheck.of(differences);
+        for (int c = 0; c < checks.size(); c++) {
+            Proposal one = first.get(gained.get(c));
+            first.set(
+                    gained.get(c), new Proposal(one.links(), one.expected(), one.lived(), Optional.of(checks.get(c))));
+        }
+        first.sort(Comparator.comparing(proposal -> !proposal.heldUp()));
+        return true;
+    }
+
+    private static boolean gains(Proposal proposal) {
+        return proposal.lived()
+                .flatMap(LivedDifference::offGround)
+                .map(gain -> gain.mean() > 0)
+                .orElse(false);
     }
 
     /** The best of each pair of supports, or set of such pairs, that gain anything. */

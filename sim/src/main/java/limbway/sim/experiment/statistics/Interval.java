@@ -18,6 +18,7 @@ import org.apache.commons.math3.distribution.TDistribution;
 public record Interval(double mean, OptionalDouble halfWidth, int n) {
 
     private static final double UPPER_TAIL = 0.975;
+    private static final double TAIL = 1 - UPPER_TAIL;
 
     /**
      * Mean and interval of one value from each replication.
@@ -63,5 +64,43 @@ public record Interval(double mean, OptionalDouble halfWidth, int n) {
      */
     public OptionalDouble hi() {
         return halfWidth.isPresent() ? OptionalDouble.of(mean + halfWidth.getAsDouble()) : halfWidth;
+    }
+
+    /**
+     * The interval where several are judged together: wide enough that it holds 0 exactly where the corrected p value does not
+     * declare a difference at 0.05.
+     *
+     * @param questions how many times its p value is taken, 1 or more: that of {@link Holm} over its own
+     * @return the same mean with a wider interval
+     * @throws IllegalArgumentException if the number is below 1
+     */
+    public Interval corrected(double questions) {
+        if (!(questions >= 1)) {
+            throw new IllegalArgumentException("interval: questions = " + questions + ", allowed 1 or more");
+        }
+        if (halfWidth.isEmpty()) {
+            return this;
+        }
+        TDistribution student = new TDistribution(null, n - 1);
+        double wider = student.inverseCumulativeProbability(1 - TAIL / questions)
+                / student.inverseCumulativeProbability(UPPER_TAIL);
+        return new Interval(mean, OptionalDouble.of(wider * halfWidth.getAsDouble()), n);
+    }
+
+    /**
+     * Chance of a mean so far from 0 if it were 0 in truth, by Student's t.
+     *
+     * @return 0 to 1; 1 where nothing is known of the width or the mean is 0, else 0 where all values are alike
+     */
+    public double p() {
+        if (halfWidth.isEmpty() || mean == 0) {
+            return 1;
+        }
+        if (halfWidth.getAsDouble() == 0) {
+            return 0;
+        }
+        TDistribution student = new TDistribution(null, n - 1);
+        double error = halfWidth.getAsDouble() / student.inverseCumulativeProbability(UPPER_TAIL);
+        return Math.min(1, 2 * student.cumulativeProbability(-Math.abs(mean) / error));
     }
 }
