@@ -21,6 +21,8 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
+import limbway.reports.words.Directions;
+
 /** Records what is drawn as one SVG element, with names of its own so that several fit into one page. */
 final class SvgElement {
 
@@ -80,7 +82,7 @@ final class SvgElement {
         } catch (TransformerException e) {
             throw new IllegalStateException("a picture could not be written as SVG: " + e.getMessage(), e);
         }
-        return text.toString();
+        return Directions.still(text.toString());
     }
 
     private static Document emptyDocument() {

@@ -6,7 +6,7 @@ public final class Xml {
     private Xml() {}
 
     /**
-     * Replaces what could be read as markup, and characters that XML does not allow.
+     * Replaces what could be read as markup, characters that XML does not allow, and those that turn the direction of writing.
      *
      * @param text any text
      * @return text that shows as it was, in an element or a quoted attribute
@@ -20,7 +20,7 @@ public final class Xml {
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
                 case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(isAllowed(c) ? c : 0xFFFD);
+                default -> safe.appendCodePoint(isAllowed(c) && !Directions.turns(c) ? c : 0xFFFD);
             }
         });
         return safe.toString();

@@ -1,0 +1,100 @@
+package limbway.reports.browser;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+/** What every page must be in a browser: quiet, whole at any width, and of use without a mouse and without eyes. */
+@ExtendWith(InBrowser.class)
+class PagesTest {
+
+    /** What the key Tab must come to. */
+    private static final String STOPS = "[...document.querySelectorAll('a[href], summary, button, input, select,"
+            + " [tabindex=\"0\"]')].filter(e => e.checkVisibility())";
+
+    @ParameterizedTest
+    @EnumSource
+    void aPageAsksForNothingAndComplainsOfNothing(PageKind kind, Browsers browsers, SamplePages pages) {
+        try (OpenPage page = browsers.open(pages.of(kind))) {
+            page.value("document.querySelectorAll('details').forEach(d => d.open = true)");
+            assertEquals(List.of(), page.complaints());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void nothingStandsOutsideAtAnyWidth(PageKind kind, Browsers browsers, SamplePages pages) {
+        try (OpenPage page = browsers.open(pages.of(kind))) {
+            for (String open : List.of("false", "true")) {
+                page.value("document.querySelectorAll('details').forEach(d => d.open = " + open + ")");
+                for (int widthPx : new int[] {360, 1280}) {
+                    page.resize(widthPx, 800);
+                    assertEquals(widthPx, page.value("document.documentElement.scrollWidth"), "details open: " + open);
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void noRuleOfAccessIsBroken(PageKind kind, Browsers browsers, SamplePages pages) {
+        try (OpenPage page = browsers.open(pages.of(kind))) {
+            page.value("document.querySelectorAll('details').forEach(d => d.open = true)");
+            // narrow, where most has to be scrolled
+            page.resize(360, 800);
+            assertEquals("", String.join("\n", Axe.violations(page)));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void headingsAreInOrderAndEveryFigureHasItsNumbers(PageKind kind, Browsers browsers, SamplePages pages) {
+        try (OpenPage page = browsers.open(pages.of(kind))) {
+            int last = 0;
+            List<String> headings = page.texts("[...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map(h => h.localName)");
+            for (String heading : headings) {
+                int level = heading.charAt(1) - '0';
+                assertTrue(level <= last + 1 && (level > 1) == (last > 0), headings.toString());
+                last = level;
+            }
+            assertTrue(headings.size() > 3, headings.toString());
+            assertEquals(
+                    List.of(),
+                    page.texts("[...document.querySelectorAll('figure')].filter(f => f.querySelectorAll('tbody tr').length < 1)"
+                            + ".map(f => f.textContent.slice(0, 60))"));
+            assertEquals(
+                    List.of(),
+                    page.texts("[...document.querySelectorAll('svg[role=img]')].filter(s => !s.closest('figure'))"
+                            + ".map(s => s.id)"),
+                    "pictures outside figures");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theTabKeyComesToEverythingAndIsSeen(PageKind kind, Browsers browsers, SamplePages pages) {
+        try (OpenPage page = browsers.open(pages.of(kind))) {
+            page.value("document.querySelectorAll('details').forEach(d => d.open = true)");
+            int stops = ((Number) page.value(STOPS + ".map((e, i) => e.dataset.stop = i).length")).intValue();
+            assertTrue(stops > 5, "stops = " + stops);
+            List<String> reached = new ArrayList<>();
+            for (int i = 0; i < stops; i++) {
+                page.press("Tab");
+                Object style = page.value("(() => { const s = getComputedStyle(document.activeElement);"
+                        + " return s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 1 })()");
+                String stop = String.valueOf(page.value("document.activeElement.dataset.stop"));
+                assertEquals(true, style, "stop " + stop + " is not seen: "
+                        + page.value("document.activeElement.outerHTML.slice(0, 200)"));
+                reached.add(stop);
+            }
+            List<String> all = page.texts(STOPS + ".map(e => e.dataset.stop)");
+            assertEquals(all, reached);
+        }
+    }
+}
