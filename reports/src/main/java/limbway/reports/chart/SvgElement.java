@@ -19,9 +19,10 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
-import limbway.reports.words.Directions;
+import limbway.reports.words.Xml;
 
 /** Records what is drawn as one SVG element, with names of its own so that several fit into one page. */
 final class SvgElement {
@@ -53,6 +54,7 @@ final class SvgElement {
         root.insertBefore(told(root, "title", picture.id(), picture.title()), root.getFirstChild());
         dropEmptyDefinitions(root);
         FittedText.fit(root);
+        keepToWhatXmlAllows(root);
         return written(root);
     }
 
@@ -73,6 +75,16 @@ final class SvgElement {
         }
     }
 
+    /** Names may hold characters that no XML file may hold, not even by their numbers. */
+    private static void keepToWhatXmlAllows(Node node) {
+        if (node.getNodeType() == Node.TEXT_NODE) {
+            node.setNodeValue(Xml.shown(node.getNodeValue()));
+        }
+        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
+            keepToWhatXmlAllows(child);
+        }
+    }
+
     private static String written(Element root) {
         StringWriter text = new StringWriter();
         try {
@@ -82,7 +94,7 @@ final class SvgElement {
         } catch (TransformerException e) {
             throw new IllegalStateException("a picture could not be written as SVG: " + e.getMessage(), e);
         }
-        return Directions.still(text.toString());
+        return text.toString();
     }
 
     private static Document emptyDocument() {

@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/**
- * Keeps names that are written from right to left, and characters that turn the direction of writing, from turning what
- * stands beside them.
- */
+/** Keeps names that are written from right to left from turning what stands beside them. */
 public final class Directions {
 
     private static final String RIGHT_TO_LEFT = "\\u0590-\\u08ff\\ufb1d-\\ufdff\\ufe70-\\ufefc";
@@ -29,22 +26,12 @@ public final class Directions {
 
     private Directions() {}
 
-    /** An embedding, an override, an isolate or the end of one. */
+    /**
+     * Whether a character is an embedding, an override, an isolate or the end of one: nobody sees it, and without its end it would
+     * turn the rest of the line.
+     */
     static boolean turns(int c) {
         return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
-    }
-
-    /**
-     * Shows characters that turn the direction of what follows as a sign for something unknown: nobody sees them, and a name
-     * that holds one without its end would turn the rest of the line.
-     *
-     * @param text any text
-     * @return the same but for them
-     */
-    public static String still(String text) {
-        StringBuilder still = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> still.appendCodePoint(turns(c) ? 0xFFFD : c));
-        return still.toString();
     }
 
     /**

@@ -10,7 +10,7 @@ enum PageKind {
             "place.html",
             "place",
             "--move",
-            "cup",
+            "the drinker",
             "--replications",
             "2",
             "--simulate",
@@ -37,6 +37,8 @@ enum PageKind {
     SHADE("shade.html", "shade", "--step", "60"),
     SCREEN("screen.html", "screen", "--replications", "2", "--trajectories", "2", "--days", "1", "--warm-up", "0");
 
+    private static final String DRINKER = "the drinker";
+
     private final String file;
     private final List<String> words;
 
@@ -49,8 +51,8 @@ enum PageKind {
         return file;
     }
 
-    /** The command and its options, without the scenario. */
-    List<String> words() {
-        return words;
+    /** The command and its options, with the name of the scenario's drinker, without the scenario itself. */
+    List<String> words(String drinker) {
+        return words.stream().map(word -> word.equals(DRINKER) ? drinker : word).toList();
     }
 }

@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
+import limbway.reports.browser.Words.Field;
 import limbway.reports.command.Limbway;
+import limbway.scenarios.entry.Form;
 
 /** Pages as the command line writes them, each written once when it is first asked for. */
 final class SamplePages implements AutoCloseable {
@@ -44,7 +46,7 @@ final class SamplePages implements AutoCloseable {
             Path out = folder.resolve(kind.name());
             out = Files.createTempDirectory(Files.createDirectories(out), "out").resolve("page");
             Path file = Files.writeString(folder.resolve(name), scenario.yaml());
-            List<String> words = new ArrayList<>(kind.words());
+            List<String> words = new ArrayList<>(kind.words(scenario.text(new Field(Form.WATER, "water"), 0)));
             words.add(1, file.toString());
             words.addAll(List.of("--out", out.toString()));
             StringWriter said = new StringWriter();

@@ -53,6 +53,11 @@ record Words(ObjectNode root) {
         return entries(field.form(), root, "").get(n).has(field.key());
     }
 
+    /** What the n-th entry of a kind says under a key. */
+    String text(Field field, int n) {
+        return entries(field.form(), root, "").get(n).path(field.key()).asText();
+    }
+
     /** Whether the n-th entry of a kind has a list under a key. */
     boolean isList(Field field, int n) {
         return entries(field.form(), root, "").get(n).path(field.key()).isArray();
