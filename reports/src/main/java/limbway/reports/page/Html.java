@@ -105,7 +105,8 @@ final class Html {
         open("figcaption").element("strong", picture.title()).close("figcaption");
         open("details").element("summary", "The numbers behind this picture");
         return table("Numbers: " + picture.title(), picture.title(), picture.table())
-                .close("details").close("figure");
+                .close("details")
+                .close("figure");
     }
 
     @Override

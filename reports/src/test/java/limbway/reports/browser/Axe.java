@@ -9,8 +9,7 @@ import java.util.List;
 /** Looks for what keeps people from using a page, by the rules of axe-core for WCAG 2 A and AA and for good practice. */
 final class Axe {
 
-    private static final String RUN =
-            """
+    private static final String RUN = """
             async () => {
               const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
               const found = await axe.run(document, {runOnly: {type: 'tag', values: tags}, preload: false,

@@ -101,6 +101,8 @@ class FreeTextTest {
     /** Without other layouts where the kind does not stand in them: they take time to read. */
     private static Words scenario(Form form) {
         Words base = EVERYTHING.without("sweep").without("variants");
-        return base.count(form) > 0 ? base : EVERYTHING.without("sweep").count(form) > 0 ? EVERYTHING.without("sweep") : EVERYTHING;
+        return base.count(form) > 0
+                ? base
+                : EVERYTHING.without("sweep").count(form) > 0 ? EVERYTHING.without("sweep") : EVERYTHING;
     }
 }

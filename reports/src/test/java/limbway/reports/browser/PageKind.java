@@ -21,19 +21,7 @@ enum PageKind {
             "1",
             "--warm-up",
             "0"),
-    LINK(
-            "link.html",
-            "link",
-            "--replications",
-            "2",
-            "--check",
-            "2",
-            "--falls",
-            "1",
-            "--days",
-            "1",
-            "--warm-up",
-            "0"),
+    LINK("link.html", "link", "--replications", "2", "--check", "2", "--falls", "1", "--days", "1", "--warm-up", "0"),
     SHADE("shade.html", "shade", "--step", "60"),
     SCREEN("screen.html", "screen", "--replications", "2", "--trajectories", "2", "--days", "1", "--warm-up", "0");
 

@@ -62,7 +62,8 @@ class PagesTest {
     void headingsAreInOrderAndEveryFigureHasItsNumbers(PageKind kind, Browsers browsers, SamplePages pages) {
         try (OpenPage page = browsers.open(pages.of(kind))) {
             int last = 0;
-            List<String> headings = page.texts("[...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map(h => h.localName)");
+            List<String> headings =
+                    page.texts("[...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map(h => h.localName)");
             for (String heading : headings) {
                 int level = heading.charAt(1) - '0';
                 assertTrue(level <= last + 1 && (level > 1) == (last > 0), headings.toString());
@@ -71,8 +72,9 @@ class PagesTest {
             assertTrue(headings.size() > 3, headings.toString());
             assertEquals(
                     List.of(),
-                    page.texts("[...document.querySelectorAll('figure')].filter(f => f.querySelectorAll('tbody tr').length < 1)"
-                            + ".map(f => f.textContent.slice(0, 60))"));
+                    page.texts(
+                            "[...document.querySelectorAll('figure')].filter(f => f.querySelectorAll('tbody tr').length < 1)"
+                                    + ".map(f => f.textContent.slice(0, 60))"));
             assertEquals(
                     List.of(),
                     page.texts("[...document.querySelectorAll('svg[role=img]')].filter(s => !s.closest('figure'))"

@@ -31,7 +31,8 @@ public final class Screenshots {
      */
     public static void main(String[] args) throws IOException {
         if (args.length == 0) {
-            throw new IllegalArgumentException("give a folder to write to, then pages; without pages the samples are taken");
+            throw new IllegalArgumentException(
+                    "give a folder to write to, then pages; without pages the samples are taken");
         }
         Path folder = Path.of(args[0]);
         try (Browsers browsers = Browsers.start();
@@ -63,7 +64,10 @@ public final class Screenshots {
         }
         try (OpenPage page = browsers.open(file)) {
             page.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-            page.page().pdf(new Page.PdfOptions().setPath(folder.resolve("paper.pdf")).setPreferCSSPageSize(true));
+            page.page()
+                    .pdf(new Page.PdfOptions()
+                            .setPath(folder.resolve("paper.pdf"))
+                            .setPreferCSSPageSize(true));
         }
     }
 
@@ -78,13 +82,14 @@ public final class Screenshots {
                     .screenshot(new Page.ScreenshotOptions()
                             .setFullPage(true)
                             .setClip(0, top, widthPx, Math.max(1, bottom - top))
-                            .setPath(folder.resolve(String.format(Locale.ROOT, "%s%02d-%s.png", prefix, i, names.get(i)))));
+                            .setPath(folder.resolve(
+                                    String.format(Locale.ROOT, "%s%02d-%s.png", prefix, i, names.get(i)))));
         }
     }
 
     private static double top(OpenPage page, int section) {
-        return ((Number) page.value(
-                        "document.querySelector('[data-section=\"" + section + "\"]').getBoundingClientRect().top + scrollY"))
+        return ((Number) page.value("document.querySelector('[data-section=\"" + section
+                        + "\"]').getBoundingClientRect().top + scrollY"))
                 .doubleValue();
     }
 }

@@ -104,8 +104,7 @@ record Words(ObjectNode root) {
 
     /** What the reader has against it; empty if it was read. */
     Optional<String> refusal() {
-        return read() instanceof Reading.Refused refused ? Optional.of(refused.toString())
-                : Optional.empty();
+        return read() instanceof Reading.Refused refused ? Optional.of(refused.toString()) : Optional.empty();
     }
 
     /** An entry is of a kind if it has all keys that this kind must have and no others than it may have. */
