@@ -131,7 +131,8 @@ public final class DifferenceChart {
             panels.add(new DifferencePanel("Other shares of " + top + " [percentage points]", key, shares, sheet));
         }
         if (!amounts.isEmpty()) {
-            panels.add(new DifferencePanel("Amounts of " + top + " [% of the mean of the two layouts]", key, amounts, sheet));
+            panels.add(new DifferencePanel(
+                    "Amounts of " + top + " [% of the mean of the two layouts]", key, amounts, sheet));
         }
         return panels;
     }
@@ -147,7 +148,8 @@ public final class DifferenceChart {
             }
         }
         List<String> key = alone.isPresent() ? List.of("as it is", "with needs and energy alone") : List.of();
-        return new DifferencePanel("S" + criteria.get(0).words().substring(1) + " [percentage points]", key, rows, sheet);
+        return new DifferencePanel(
+                "S" + criteria.get(0).words().substring(1) + " [percentage points]", key, rows, sheet);
     }
 
     private Optional<DifferencePanel.Row> row(int first, int second) {

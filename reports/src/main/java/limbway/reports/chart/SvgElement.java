@@ -19,7 +19,10 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
+
+import limbway.reports.words.Xml;
 
 /** Records what is drawn as one SVG element, with names of its own so that several fit into one page. */
 final class SvgElement {
@@ -51,6 +54,7 @@ final class SvgElement {
         root.insertBefore(told(root, "title", picture.id(), picture.title()), root.getFirstChild());
         dropEmptyDefinitions(root);
         FittedText.fit(root);
+        keepToWhatXmlAllows(root);
         return written(root);
     }
 
@@ -68,6 +72,16 @@ final class SvgElement {
             if (!lists.item(i).hasChildNodes()) {
                 lists.item(i).getParentNode().removeChild(lists.item(i));
             }
+        }
+    }
+
+    /** Names may hold characters that no XML file may hold, not even by their numbers. */
+    private static void keepToWhatXmlAllows(Node node) {
+        if (node.getNodeType() == Node.TEXT_NODE) {
+            node.setNodeValue(Xml.shown(node.getNodeValue()));
+        }
+        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
+            keepToWhatXmlAllows(child);
         }
     }
 

@@ -6,6 +6,7 @@ import limbway.reports.chart.DataTable;
 import limbway.reports.chart.Picture;
 import limbway.reports.chart.PictureFormat;
 import limbway.reports.words.Cautions;
+import limbway.reports.words.Directions;
 import limbway.reports.words.Unbroken;
 import limbway.reports.words.Xml;
 
@@ -46,8 +47,12 @@ final class Html {
         return this;
     }
 
+    /** Names from right to left are kept apart, so that they turn nothing beside them. */
     Html text(String text) {
-        out.append(Xml.escape(Unbroken.text(text)).replace("\u00a0", "&nbsp;"));
+        for (Directions.Part part : Directions.parts(Unbroken.text(text))) {
+            String escaped = Xml.escape(part.text()).replace("\u00a0", "&nbsp;");
+            out.append(part.turned() ? "<bdi>" + escaped + "</bdi>" : escaped);
+        }
         return this;
     }
 
@@ -72,7 +77,12 @@ final class Html {
     }
 
     Html table(String caption, DataTable table) {
-        markup("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"" + Xml.escape(caption) + "\">");
+        return table(caption, caption, table);
+    }
+
+    /** A table in a frame that scrolls; frames have names of their own, by which a screen reader tells them apart. */
+    private Html table(String frame, String caption, DataTable table) {
+        markup("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"" + Xml.escape(frame) + "\">");
         open("table").element("caption", caption).open("thead").open("tr");
         table.headers().forEach(header -> element("th scope=\"col\"", header));
         close("tr").close("thead").open("tbody");
@@ -107,7 +117,9 @@ final class Html {
     private Html told(Picture picture) {
         open("figcaption").element("strong", picture.title()).close("figcaption");
         open("details").element("summary", "The numbers behind this picture");
-        return table(picture.title(), picture.table()).close("details").close("figure");
+        return table("Numbers: " + picture.title(), picture.title(), picture.table())
+                .close("details")
+                .close("figure");
     }
 
     @Override

@@ -24,7 +24,7 @@ final class Stylesheet {
             figure { margin: 1rem 0; max-width: 46rem; break-inside: avoid; }
             figcaption { font-size: .95rem; }
             .scroll { overflow-x: auto; max-width: 100%; }
-            .scroll:focus { outline: 3px solid #0072b2; outline-offset: 2px; }
+            :focus-visible { outline: 3px solid #0072b2; outline-offset: 2px; }
             figure svg { display: block; width: 100%; min-width: 34rem; height: auto; }
             .first figure svg { min-width: 30rem; }
             table { border-collapse: collapse; font-size: .9rem; margin: .5rem 0 1rem; min-width: 30rem; }

@@ -6,7 +6,7 @@ public final class Xml {
     private Xml() {}
 
     /**
-     * Replaces what could be read as markup, and characters that XML does not allow.
+     * Replaces what could be read as markup, characters that XML does not allow, and those that turn the direction of writing.
      *
      * @param text any text
      * @return text that shows as it was, in an element or a quoted attribute
@@ -20,10 +20,26 @@ public final class Xml {
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
                 case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(isAllowed(c) ? c : 0xFFFD);
+                default -> safe.appendCodePoint(shown(c));
             }
         });
         return safe.toString();
+    }
+
+    /**
+     * Replaces characters that XML does not allow, and those that turn the direction of writing, by a sign for something unknown.
+     *
+     * @param text any text
+     * @return the same but for them; not escaped
+     */
+    public static String shown(String text) {
+        StringBuilder shown = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> shown.appendCodePoint(shown(c)));
+        return shown.toString();
+    }
+
+    private static int shown(int c) {
+        return isAllowed(c) && !Directions.turns(c) ? c : 0xFFFD;
     }
 
     private static boolean isAllowed(int c) {

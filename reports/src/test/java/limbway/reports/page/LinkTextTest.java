@@ -94,8 +94,7 @@ class LinkTextTest {
                 new Gain(0.3, 5),
                 Optional.of(new LivedDifference(Optional.of(share), more, 1001)),
                 Optional.empty());
-        assertEquals(
-                "\u22121", LinkText.table(List.of(proposal)).rows().get(0).get(5));
+        assertEquals("\u22121", LinkText.table(List.of(proposal)).rows().get(0).get(5));
         Interval unsure = Interval.of(List.of(-3.0, 1.0)).orElseThrow();
         assertEquals(
                 "A pole of 5 m from a at 4 to b at 4 raises the off-ground share by 10 (10 to 10) points; how many trips a day "

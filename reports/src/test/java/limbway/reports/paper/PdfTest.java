@@ -37,8 +37,8 @@ class PdfTest {
             new DataTable(List.of("what"), List.of(List.of("black"))));
 
     private static String page(String body) {
-        return "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>Two ways</title></head><body>" + body
-                + "</body></html>";
+        return "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>Two ways</title></head><body>"
+                + body + "</body></html>";
     }
 
     private static String figure() {

@@ -15,7 +15,8 @@ import limbway.sim.experiment.statistics.Interval;
  * @param lived what living with them did in the search; empty if that was not tried
  * @param fresh the same once more under chance that had no part in the search; only for those that led in it with a gain
  */
-public record Proposal(List<Candidate> links, Gain expected, Optional<LivedDifference> lived, Optional<FreshCheck> fresh) {
+public record Proposal(
+        List<Candidate> links, Gain expected, Optional<LivedDifference> lived, Optional<FreshCheck> fresh) {
 
     /** Keeps a copy of the list. */
     public Proposal {
