@@ -24,7 +24,7 @@ final class ReportFiles {
     private ReportFiles() {}
 
     static void write(Path folder, Report report, Instant started, Instant finished, int threads) throws IOException {
-        DataFolder.write(folder, report.info(), report.measures(), report.others());
+        DataFolder.write(folder, report.info(), report.measures(), report.others(), report.cards());
         page(folder, "report", ReportPage.html(report), ReportPage.pictures(report));
         // what the clock and the machine decide stands apart, so that everything else can be compared byte by byte
         Map<String, Object> times = new LinkedHashMap<>();

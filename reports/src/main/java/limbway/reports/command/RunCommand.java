@@ -18,6 +18,7 @@ import limbway.reports.data.Json;
 import limbway.reports.data.RunInfo;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Measures;
+import limbway.reports.measure.RouteCards;
 import limbway.reports.page.Report;
 import limbway.reports.words.Cautions;
 
@@ -26,8 +27,9 @@ import limbway.reports.words.Cautions;
         name = "run",
         description = {
             "Lets the group live in one layout for some days, many times over, and writes a report.",
-            "The report says how much of the travel stays off the ground, where the ground wins and why. The other "
-                    + "layouts of the file are run too, under the same chance, for comparison.",
+            "The report says how much of the travel stays off the ground, where the ground wins and why, and shows one "
+                    + "repetition move by move. The other layouts of the file are run too, under the same chance, for "
+                    + "comparison.",
             "Each layout is run once more with needs and energy alone, so that it shows what rests on the worth of places.",
             ""
         },
@@ -105,7 +107,8 @@ final class RunCommand implements Callable<Integer> {
                 others,
                 lived.alone(),
                 lived.leftOut(),
-                Audit.of(lived.outcomes().get(0).habitat()));
+                Audit.of(lived.outcomes().get(0).habitat()),
+                RouteCards.of(lived.outcomes().get(0)));
     }
 
     private static int end(Path folder, Living.Lived lived, PrintWriter err) {

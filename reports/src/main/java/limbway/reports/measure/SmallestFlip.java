@@ -11,7 +11,6 @@ import limbway.model.explain.flip.FlipAnswer;
 import limbway.model.explain.flip.FlipKind;
 import limbway.model.explain.flip.Flips;
 import limbway.model.explain.flip.TripQuestion;
-import limbway.model.graph.GraphSettings;
 import limbway.sim.habitat.Habitat;
 
 /** One change that would turn trips which used the ground, found within a second or so. */
@@ -34,22 +33,25 @@ public final class SmallestFlip {
      * @return a change, or empty if none was found soon
      */
     public static Optional<Flip> of(Habitat habitat, PairUse use) {
-        if (use.reason() instanceof GroundReason.OffGroundIsCheapest) {
+        TripExplainer explainer = new TripExplainer(habitat, use.body(), OptionalInt.empty());
+        return of(habitat, explainer.question(use.from(), use.to()), use.reason());
+    }
+
+    /**
+     * The first change that turns trips.
+     *
+     * @param habitat where they were made
+     * @param question which trips
+     * @param reason why they lead over the ground
+     * @return a change, or empty if none was found soon
+     */
+    public static Optional<Flip> of(Habitat habitat, TripQuestion question, GroundReason reason) {
+        if (reason instanceof GroundReason.OffGroundIsCheapest) {
             return Optional.empty();
         }
-        TripQuestion question = new TripQuestion(
-                habitat.layout().enclosure(),
-                GraphSettings.forBodies(habitat.bodies()),
-                use.body(),
-                habitat.energy(),
-                habitat.sharpness(),
-                OptionalInt.empty(),
-                use.from(),
-                use.to());
         SafeBuilding limits = new SafeBuilding(habitat.layout().enclosure(), habitat.bodies());
         for (FlipKind kind : ORDER) {
-            FlipAnswer answer =
-                    Flips.find(question, habitat.graph(), use.reason(), limits, Set.of(kind), HOLDS_ALLOWED);
+            FlipAnswer answer = Flips.find(question, habitat.graph(), reason, limits, Set.of(kind), HOLDS_ALLOWED);
             if (!answer.flips().isEmpty()) {
                 return Optional.of(answer.flips().get(0));
             }

@@ -30,7 +30,7 @@ public final class EnclosureGlb {
      * @return the bytes of a {@code .glb} file, the same for the same layout
      */
     public static byte[] bytes(Habitat habitat) {
-        SceneNode things = things(habitat.layout().enclosure());
+        SceneNode things = things(habitat.layout().enclosure(), Roundness.FINE);
         MoveLines moves = new MoveLines(habitat.graph());
         Map<String, List<SceneNode>> scenes = new LinkedHashMap<>();
         scenes.put(habitat.layout().name(), shown(things, moves.group("moves", move -> habitat.bodies().stream()
@@ -42,10 +42,11 @@ public final class EnclosureGlb {
         return new GlbWriter(scenes).bytes();
     }
 
-    private static SceneNode things(Enclosure enclosure) {
-        List<SceneNode> groups = new ArrayList<>(Structures.groups(enclosure));
+    /** Everything that stands there, in groups. */
+    static SceneNode things(Enclosure enclosure, Roundness round) {
+        List<SceneNode> groups = new ArrayList<>(Structures.groups(enclosure, round));
         groups.addAll(Stops.groups(enclosure.bounds()));
-        groups.addAll(Shades.groups(enclosure.shading()));
+        groups.addAll(Shades.groups(enclosure.shading(), round));
         groups.removeIf(group -> group.children().isEmpty());
         return SceneNode.group("enclosure", groups);
     }
