@@ -1,0 +1,162 @@
+// From where a scene is seen: overview, above, side, and where keepers and visitors stand.
+
+import { PerspectiveCamera, Vector3 } from 'three';
+import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
+
+const RAD = Math.PI / 180;
+const GLIDE_S = 0.7;
+const NO_HEIGHT_M = 0.5;
+const VIEWS = {
+  overview: { from: new Vector3(-0.55, 0.62, 0.95), fov: 30 },
+  above: { from: new Vector3(0, 1, 0.0008), fov: 14 },
+  side: { from: new Vector3(0, 0.035, 1), fov: 14 },
+};
+export const FIXED_VIEWS = Object.keys(VIEWS);
+
+export class Cameras {
+  constructor(layout, canvas, changed) {
+    this.layout = layout;
+    this.camera = new PerspectiveCamera(30, 1, 0.05, 5000);
+    this.controls = new OrbitControls(this.camera, canvas);
+    // one finger up or down moves the page, as everywhere on it
+    canvas.style.touchAction = 'pan-y';
+    this.controls.enableDamping = false;
+    this.controls.addEventListener('change', () => this.gliding || changed());
+    this.controls.addEventListener('start', () => (this.glide = null));
+    this.view = 'overview';
+    this.glide = null;
+    this.ends = { at: new Vector3(), to: new Vector3(), fov: 30 };
+    this.before = { at: new Vector3(), to: new Vector3(), fov: 30 };
+    this.moved = new Vector3();
+  }
+
+  viewpoint(name = this.view) {
+    return (this.layout.viewpoints ?? []).find((point) => point.name === name) ?? null;
+  }
+
+  /** Goes to a view, at once or gliding. */
+  go(view, gently) {
+    this.view = view;
+    const { ends, controls } = this;
+    const point = this.viewpoint();
+    if (point) {
+      ends.at.fromArray(point.at);
+      ends.to.fromArray(point.to).sub(ends.at).setLength(NO_HEIGHT_M).add(ends.at);
+      ends.fov = 58;
+    } else {
+      this.#fit(VIEWS[view] ?? VIEWS.overview);
+    }
+    // at a viewpoint dragging turns the head
+    controls.rotateSpeed = point ? -0.35 : 0.8;
+    controls.enableZoom = controls.enablePan = !point;
+    controls.maxPolarAngle = point ? Math.PI * 0.95 : Math.PI / 2 - 0.01;
+    if (gently) {
+      this.before.at.copy(this.camera.position);
+      this.before.to.copy(controls.target);
+      this.before.fov = this.camera.fov;
+      this.glide = { passedS: 0 };
+    } else {
+      this.glide = null;
+      this.#put(ends.at, ends.to, ends.fov);
+    }
+  }
+
+  /** Sets the end of the glide so that all bounds are in the picture. */
+  #fit({ from, fov }) {
+    const b = this.layout.bounds;
+    const { at, to } = this.ends;
+    to.set((b[0] + b[3]) / 2, (b[1] + b[4]) / 2, (b[2] + b[5]) / 2);
+    const back = from.clone().normalize();
+    const right = new Vector3(0, 1, 0).cross(back).normalize();
+    const up = back.clone().cross(right);
+    const tanV = Math.tan((fov / 2) * RAD);
+    const tanH = tanV * this.camera.aspect;
+    let away = 1;
+    const corner = new Vector3();
+    for (let i = 0; i < 8; i++) {
+      corner.set(b[i & 1 ? 3 : 0], b[i & 2 ? 4 : 1], b[i & 4 ? 5 : 2]).sub(to);
+      const near = corner.dot(back);
+      away = Math.max(away, near + Math.abs(corner.dot(right)) / tanH, near + Math.abs(corner.dot(up)) / tanV);
+    }
+    at.copy(to).addScaledVector(back, away * 1.06);
+    this.ends.fov = fov;
+  }
+
+  #put(at, to, fov) {
+    this.gliding = true;
+    this.camera.position.copy(at);
+    this.controls.target.copy(to);
+    this.camera.fov = fov;
+    this.camera.updateProjectionMatrix();
+    this.controls.update();
+    this.gliding = false;
+  }
+
+  /** Lets a glide go on; returns whether the camera moved. */
+  tick(seconds) {
+    if (!this.glide) return false;
+    const share = Math.min(1, (this.glide.passedS += seconds) / GLIDE_S);
+    const soft = share * share * (3 - 2 * share);
+    this.#put(
+      this.moved.lerpVectors(this.before.at, this.ends.at, soft),
+      this.controls.target.lerpVectors(this.before.to, this.ends.to, soft),
+      this.before.fov + soft * (this.ends.fov - this.before.fov),
+    );
+    if (share === 1) this.glide = null;
+    return true;
+  }
+
+  /** Keeps an animal in the middle; from a viewpoint the look follows it. */
+  follow(spot) {
+    if (this.glide) return;
+    const { controls, camera, moved } = this;
+    moved.set(spot.x, spot.y + 0.3, spot.z);
+    this.gliding = true;
+    if (this.viewpoint()) {
+      controls.target.copy(moved.sub(camera.position).setLength(NO_HEIGHT_M)).add(camera.position);
+    } else {
+      camera.position.add(moved.sub(controls.target));
+      controls.target.set(spot.x, spot.y + 0.3, spot.z);
+    }
+    controls.update();
+    this.gliding = false;
+  }
+
+  zoom(factor) {
+    const { camera, controls } = this;
+    if (this.viewpoint()) {
+      camera.fov = Math.min(75, Math.max(15, camera.fov / factor));
+      camera.updateProjectionMatrix();
+    } else {
+      camera.position.sub(controls.target).divideScalar(factor).add(controls.target);
+      controls.update();
+    }
+  }
+
+  /** Turns by angles in radians, as dragging does. */
+  turn(across, up) {
+    const offset = this.moved.copy(this.camera.position).sub(this.controls.target);
+    const long = offset.length();
+    const round = Math.atan2(offset.x, offset.z) + across;
+    const tilt = Math.min(this.controls.maxPolarAngle, Math.max(0.01, Math.acos(offset.y / long) - up));
+    offset.setFromSphericalCoords(long, tilt, round);
+    this.camera.position.copy(this.controls.target).add(offset);
+    this.controls.update();
+  }
+
+  /** Looks from where another looks. */
+  like(other) {
+    this.view = other.view;
+    this.glide = null;
+    this.#put(other.camera.position, other.controls.target, other.camera.fov);
+  }
+
+  aspect(aspect) {
+    this.camera.aspect = aspect;
+    this.camera.updateProjectionMatrix();
+  }
+
+  dispose() {
+    this.controls.dispose();
+  }
+}

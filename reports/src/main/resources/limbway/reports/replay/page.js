@@ -1,0 +1,161 @@
+// The elements of a replay on the page: pictures, controls, words, lists; tells the player what was asked for.
+
+import { Card } from 'limbway/card';
+import { Controls } from 'limbway/controls';
+import { el, say } from 'limbway/dom';
+import { Flat } from 'limbway/flat';
+import { keyHelp } from 'limbway/keys';
+import { trailLegend, useLegend } from 'limbway/legend';
+import { Stage } from 'limbway/stage';
+import { Strip } from 'limbway/strip';
+import { Trips } from 'limbway/trips';
+
+export class Page {
+  constructor(root, player, t) {
+    const { scenes, options, data, act } = player;
+    this.root = root;
+    this.player = player;
+    this.t = t;
+    this.names = [...new Set(scenes.flatMap(({ layout }) => layout.animals.map(({ name }) => name)))];
+    this.notes = [];
+    this.figures = scenes.map((scene) => this.#figure(scene));
+    this.pictures = this.figures.map((figure) => figure.picture);
+    this.controls = options.controls
+      ? new Controls({ days: player.clock.days, names: this.names, views: player.views }, t, act)
+      : null;
+    this.card = new Card(data, t, {
+      runWays: () => act.runWays(),
+      close: () => {
+        act.closeCard();
+        this.side.querySelector('button, select')?.focus();
+      },
+      step: (by) => act.cardNext(by),
+    });
+    this.trips = options.compact ? null : new Trips(scenes, t, (layout, trip) => this.#openTrip(layout, trip));
+    this.use = useLegend(scenes.map(({ layout }) => layout), t);
+    this.side = el('div', { class: 'rp-side' }, this.card.root, this.trips?.root);
+    if (!options.compact && scenes.every(({ layout }) => !layout.cards?.length)) {
+      this.side.append(el('p', { class: 'rp-quiet' }, t('noCards')));
+    }
+    const hasSide = !options.compact || options.card !== null;
+    root.classList.toggle('rp-alone', !hasSide);
+    root.classList.toggle('rp-many', scenes.length > 1);
+    // what stood there for those without scripts is what goes on paper
+    const before = [...root.children];
+    root.replaceChildren(
+      el('div', { class: 'rp-main' },
+        el('div', { class: 'rp-stages' }, ...this.figures.map((figure) => figure.root)),
+        this.controls?.root,
+        options.compact ? null : this.#legends(scenes)),
+      hasSide ? this.side : '',
+      el('div', { class: 'rp-print' }, ...(before.length ? before : [el('p', {}, t('print'))])),
+    );
+    this.resize();
+  }
+
+  #figure(scene) {
+    const { t, player } = this;
+    const { layout } = scene;
+    const picture = el('div', {
+      class: 'rp-picture', tabindex: '0', role: 'img', 'aria-label': t('picture', { layout: layout.name }),
+    });
+    const note = el('p', { class: 'rp-note', hidden: true });
+    const sun = el('span', { class: 'rp-sun' });
+    const strip = new Strip(scene, (ms) => player.act.seek(ms));
+    const lines = layout.animals.map((animal, i) => {
+      const mark = el('span', { class: 'rp-mark', 'aria-hidden': 'true' }, animal.mark ?? scene.short[i]);
+      mark.style.color = animal.rgb;
+      const text = el('span');
+      return { text, root: el('li', {}, mark, ' ', text) };
+    });
+    const words = el('ul', { class: 'rp-words', 'aria-live': 'polite', 'aria-label': t('words') }, ...lines.map((line) => line.root));
+    words.style.setProperty('--animals', String(lines.length));
+    // a picture that scrolls the page by the wheel does not also zoom, unless it has the focus
+    picture.addEventListener('pointerdown', () => picture.focus({ preventScroll: true }));
+    const outer = el('div', { class: 'rp-frame' }, picture);
+    outer.addEventListener('wheel', (event) => {
+      if (!event.ctrlKey && document.activeElement !== picture) event.stopPropagation();
+    }, { capture: true, passive: true });
+    const root = el('figure', { class: 'rp-stage' },
+      el('figcaption', {}, el('strong', {}, layout.name), sun), outer, note, strip.canvas,
+      layout.animals.length ? words : el('p', { class: 'rp-quiet' }, t('noAnimals')),
+      layout.film.trips && scene.film.tripCount === 0 ? el('p', { class: 'rp-quiet' }, t('trips.never')) : null);
+    return { scene, root, picture, note, sun, strip, words, lines };
+  }
+
+  #legends(scenes) {
+    const { t } = this;
+    const films = scenes.map(({ film }) => film);
+    return el('div', { class: 'rp-legends' }, this.use, trailLegend(this.player.data.modes, films, t), keyHelp(t));
+  }
+
+  #openTrip(layout, trip) {
+    this.player.act.openTrip(layout, trip);
+    if (this.player.state.card) {
+      this.title?.focus({ preventScroll: true });
+      this.card.root.scrollIntoView({ block: 'nearest' });
+    }
+  }
+
+  /** The pictures in space, or flat where that cannot be or is not wanted. */
+  makeStages() {
+    const { player, t } = this;
+    return this.figures.map(({ scene, picture, note }) => {
+      if (!player.options.flat) {
+        try {
+          const stage = new Stage(picture, scene, () => player.invalidate(), () => player.moved(stage));
+          return stage;
+        } catch (refused) {
+          picture.replaceChildren();
+          note.textContent = t('noWebGl');
+          note.hidden = false;
+        }
+      }
+      return new Flat(picture, scene);
+    });
+  }
+
+  resize() {
+    this.figures.forEach((figure) => figure.strip.resize());
+  }
+
+  /** At each picture: the time. */
+  draw(clock, state) {
+    this.controls?.tick(clock);
+    for (const { strip, scene } of this.figures) {
+      strip.draw(clock.ms, clock.span, state.followName === null ? -1 : this.#numberOf(scene, state.followName));
+    }
+    if (state.run) this.card.run(state.run);
+  }
+
+  #numberOf(scene, name) {
+    return scene.layout.animals.findIndex((animal) => animal.name === name);
+  }
+
+  /** In words what each animal does; read aloud only while the clock stands. */
+  tell(clock, state) {
+    for (const { scene, words, lines, sun } of this.figures) {
+      words.setAttribute('aria-live', clock.playing ? 'off' : 'polite');
+      lines.forEach((line, i) => {
+        say(line.text, scene.teller.sentence(i, clock.ms));
+        line.root.classList.toggle('rp-followed', scene.layout.animals[i].name === state.followName);
+      });
+      say(sun, scene.teller.sun(clock.ms));
+    }
+  }
+
+  /** When something changed: buttons, lists, the card. */
+  show(clock, state) {
+    this.controls?.show(clock, state);
+    this.use.hidden = !state.heat;
+    this.trips?.showDay(clock.day);
+    if (state.card !== this.shownCard) {
+      this.shownCard = state.card;
+      if (state.card) {
+        this.title = this.card.show(state.card.layout, state.card.index, { closable: Boolean(this.trips), several: this.figures.length > 1 });
+      } else this.card.hide();
+      if (this.trips) this.trips.root.hidden = Boolean(state.card);
+    }
+    this.card.run(state.run);
+  }
+}
