@@ -5,9 +5,12 @@ import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 
 const RAD = Math.PI / 180;
 const GLIDE_S = 0.7;
-const NO_HEIGHT_M = 0.5;
+const LOOK_M = 0.5;
+const FIT_ROUNDS = 8;
+/** How much of the picture is filled. */
+const FILLS = 0.9;
 const VIEWS = {
-  overview: { from: new Vector3(-0.55, 0.62, 0.95), fov: 30 },
+  overview: { from: new Vector3(-0.3, 0.5, 0.9), fov: 30 },
   above: { from: new Vector3(0, 1, 0.0008), fov: 14 },
   side: { from: new Vector3(0, 0.035, 1), fov: 14 },
 };
@@ -23,6 +26,7 @@ export class Cameras {
     this.controls.enableDamping = false;
     this.controls.addEventListener('change', () => this.gliding || changed());
     this.controls.addEventListener('start', () => (this.glide = null));
+    this.outer = outerPoints(layout);
     this.view = 'overview';
     this.glide = null;
     this.ends = { at: new Vector3(), to: new Vector3(), fov: 30 };
@@ -41,7 +45,7 @@ export class Cameras {
     const point = this.viewpoint();
     if (point) {
       ends.at.fromArray(point.at);
-      ends.to.fromArray(point.to).sub(ends.at).setLength(NO_HEIGHT_M).add(ends.at);
+      ends.to.fromArray(point.to).sub(ends.at).setLength(LOOK_M).add(ends.at);
       ends.fov = 58;
     } else {
       this.#fit(VIEWS[view] ?? VIEWS.overview);
@@ -61,24 +65,36 @@ export class Cameras {
     }
   }
 
-  /** Sets the end of the glide so that all bounds are in the picture. */
+  /** Sets the end of the glide so that everything fills the picture. */
   #fit({ from, fov }) {
-    const b = this.layout.bounds;
     const { at, to } = this.ends;
-    to.set((b[0] + b[3]) / 2, (b[1] + b[4]) / 2, (b[2] + b[5]) / 2);
     const back = from.clone().normalize();
     const right = new Vector3(0, 1, 0).cross(back).normalize();
     const up = back.clone().cross(right);
-    const tanV = Math.tan((fov / 2) * RAD);
+    const tanV = Math.tan((fov / 2) * RAD) * FILLS;
     const tanH = tanV * this.camera.aspect;
-    let away = 1;
-    const corner = new Vector3();
-    for (let i = 0; i < 8; i++) {
-      corner.set(b[i & 1 ? 3 : 0], b[i & 2 ? 4 : 1], b[i & 4 ? 5 : 2]).sub(to);
-      const near = corner.dot(back);
-      away = Math.max(away, near + Math.abs(corner.dot(right)) / tanH, near + Math.abs(corner.dot(up)) / tanV);
+    const b = this.layout.bounds;
+    to.set((b[0] + b[3]) / 2, (b[1] + b[4]) / 2, (b[2] + b[5]) / 2);
+    let away = Math.hypot(b[3] - b[0], b[4] - b[1], b[5] - b[2]) * 2;
+    const point = new Vector3();
+    // each round moves the middle and the distance to where the last one would have wanted them
+    for (let round = 0; round < FIT_ROUNDS; round++) {
+      let [left, low, farRight, high] = [Infinity, Infinity, -Infinity, -Infinity];
+      for (let i = 0; i < this.outer.length; i += 3) {
+        point.fromArray(this.outer, i).sub(to);
+        const deep = Math.max(0.1, away - point.dot(back));
+        const x = point.dot(right) / deep / tanH;
+        const y = point.dot(up) / deep / tanV;
+        left = Math.min(left, x);
+        farRight = Math.max(farRight, x);
+        low = Math.min(low, y);
+        high = Math.max(high, y);
+      }
+      to.addScaledVector(right, ((left + farRight) / 2) * away * tanH);
+      to.addScaledVector(up, ((low + high) / 2) * away * tanV);
+      away *= Math.max((farRight - left) / 2, (high - low) / 2, 0.05);
     }
-    at.copy(to).addScaledVector(back, away * 1.06);
+    at.copy(to).addScaledVector(back, away);
     this.ends.fov = fov;
   }
 
@@ -113,7 +129,7 @@ export class Cameras {
     moved.set(spot.x, spot.y + 0.3, spot.z);
     this.gliding = true;
     if (this.viewpoint()) {
-      controls.target.copy(moved.sub(camera.position).setLength(NO_HEIGHT_M)).add(camera.position);
+      controls.target.copy(moved.sub(camera.position).setLength(LOOK_M)).add(camera.position);
     } else {
       camera.position.add(moved.sub(controls.target));
       controls.target.set(spot.x, spot.y + 0.3, spot.z);
@@ -159,4 +175,15 @@ export class Cameras {
   dispose() {
     this.controls.dispose();
   }
+}
+
+/** Points that must be in the picture: ends of supports, corners of outlines, or else the corners of the bounds. */
+function outerPoints(layout) {
+  const points = [];
+  for (const { line } of layout.axes ?? []) points.push(...line);
+  for (const { ring } of layout.outlines ?? []) points.push(...ring);
+  if (points.length) return points;
+  const b = layout.bounds;
+  for (let i = 0; i < 8; i++) points.push(b[i & 1 ? 3 : 0], b[i & 2 ? 4 : 1], b[i & 4 ? 5 : 2]);
+  return points;
 }

@@ -30,6 +30,7 @@ export function trailLegend(modes, films, t) {
     if (used.has(i)) list.append(el('li', {}, sample(mode.rgb, mode.dash), mode.word));
   });
   list.append(el('li', {}, sample('#3b4350', [2, 3]), t('legend.plumb')));
+  list.append(el('li', {}, t('legend.strip')));
   return el('div', { class: 'rp-key' }, el('h3', {}, t('legend.trails')), list);
 }
 

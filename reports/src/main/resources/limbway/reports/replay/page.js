@@ -33,7 +33,7 @@ export class Page {
     });
     this.trips = options.compact ? null : new Trips(scenes, t, (layout, trip) => this.#openTrip(layout, trip));
     this.use = useLegend(scenes.map(({ layout }) => layout), t);
-    this.side = el('div', { class: 'rp-side' }, this.card.root, this.trips?.root);
+    this.side = el('div', { class: 'rp-side' }, this.card.root, this.trips?.root ?? '');
     if (!options.compact && scenes.every(({ layout }) => !layout.cards?.length)) {
       this.side.append(el('p', { class: 'rp-quiet' }, t('noCards')));
     }
@@ -45,8 +45,9 @@ export class Page {
     root.replaceChildren(
       el('div', { class: 'rp-main' },
         el('div', { class: 'rp-stages' }, ...this.figures.map((figure) => figure.root)),
-        this.controls?.root,
-        options.compact ? null : this.#legends(scenes)),
+        this.controls?.root ?? '',
+        el('div', { class: 'rp-stages' }, ...this.figures.map((figure) => figure.told)),
+        options.compact ? '' : this.#legends(scenes)),
       hasSide ? this.side : '',
       el('div', { class: 'rp-print' }, ...(before.length ? before : [el('p', {}, t('print'))])),
     );
@@ -77,10 +78,14 @@ export class Page {
       if (!event.ctrlKey && document.activeElement !== picture) event.stopPropagation();
     }, { capture: true, passive: true });
     const root = el('figure', { class: 'rp-stage' },
-      el('figcaption', {}, el('strong', {}, layout.name), sun), outer, note, strip.canvas,
+      el('figcaption', {}, el('strong', {}, layout.name), sun), outer, note);
+    const several = player.scenes.length > 1;
+    const told = el('div', { class: 'rp-told' },
+      several ? el('strong', {}, layout.name) : null,
+      strip.canvas,
       layout.animals.length ? words : el('p', { class: 'rp-quiet' }, t('noAnimals')),
-      layout.film.trips && scene.film.tripCount === 0 ? el('p', { class: 'rp-quiet' }, t('trips.never')) : null);
-    return { scene, root, picture, note, sun, strip, words, lines };
+      scene.film.tripCount === 0 ? el('p', { class: 'rp-quiet' }, t('trips.never')) : null);
+    return { scene, root, told, picture, note, sun, strip, words, lines };
   }
 
   #legends(scenes) {

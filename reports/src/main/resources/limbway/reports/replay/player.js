@@ -10,7 +10,6 @@ import { Timing } from 'limbway/timing';
 
 const LONGEST_FRAME_S = 0.1;
 const TELL_EVERY_MS = 500;
-const NARROW_PX = 700;
 
 export class Player {
   constructor(root, data, scenes, t, options) {
@@ -22,7 +21,7 @@ export class Player {
     this.clock = new Clock(scenes.map((each) => each.film), scenes.map((each) => each.sky));
     this.clock.stepping = this.calm;
     this.state = {
-      followName: null, view: 'overview', trailMin: 15, heat: false, names: root.clientWidth > NARROW_PX, card: null, run: null,
+      followName: null, view: 'overview', trailMin: 15, heat: false, names: false, card: null, run: null,
     };
     this.views = views(scenes, t);
     this.act = this.#acts();

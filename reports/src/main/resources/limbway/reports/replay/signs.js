@@ -2,6 +2,8 @@
 
 import { paintOf, signAt } from 'limbway/ways';
 
+const ROOM_FOR_NAMES_PX = 560;
+
 export class Signs {
   constructor(layout, film, short) {
     this.layout = layout;
@@ -22,7 +24,8 @@ export class Signs {
   draw(labels, toPicture, now, state, card, dark) {
     if (!state.run) this.#animals(labels, toPicture, now, state.follow);
     if (card) this.#ways(labels, toPicture, card);
-    if (state.names) this.#names(labels, toPicture, dark);
+    this.#places(labels, toPicture, dark, state.names);
+    if (state.names) this.#supports(labels, toPicture, dark);
   }
 
   #animals(labels, toPicture, now, follow) {
@@ -48,11 +51,16 @@ export class Signs {
     });
   }
 
-  #names(labels, toPicture, dark) {
+  /** Places: their marks, and in a picture with room, or if asked for, their names. */
+  #places(labels, toPicture, dark, named) {
+    const all = named || labels.widthPx > ROOM_FOR_NAMES_PX;
     for (const place of this.layout.places ?? []) {
       const point = toPicture(place.at[0], place.at[1], place.at[2]);
-      if (point) labels.name(point.x, point.y, place.id, place.kind, dark);
+      if (point) labels.name(point.x, point.y, all ? place.id : '', place.kind, dark);
     }
+  }
+
+  #supports(labels, toPicture, dark) {
     for (const { id, x, y, z } of this.middles) {
       const point = toPicture(x, y, z);
       if (point) labels.name(point.x, point.y, id, null, dark);

@@ -35,6 +35,7 @@ export class Sun {
     const { light, radius } = this;
     light.castShadow = true;
     light.shadow.mapSize.set(mapPx, mapPx);
+    light.shadow.intensity = 0.85;
     light.shadow.bias = -0.0004;
     light.shadow.normalBias = 0.03;
     const camera = light.shadow.camera;
@@ -66,9 +67,9 @@ export class Sun {
     const day = daylightAt(place.elevationDeg);
     const up = Math.min(1, Math.max(0, place.elevationDeg / 8));
     this.light.position.copy(this.centre).addScaledVector(this.direction, this.radius * 2);
-    this.light.intensity = 2.1 * up;
+    this.light.intensity = 1.6 * up;
     this.light.color.setRGB(1, 0.86 + 0.1 * up, 0.68 + 0.22 * up);
-    this.above.intensity = 0.75 + 0.95 * day;
+    this.above.intensity = 0.85 + 1.2 * day;
     this.scene.background.lerpColors(NIGHT, DAY, day);
     const moved = this.drawn.dot(this.direction) < REDRAW_FROM;
     if (moved) this.drawn.copy(this.direction);

@@ -64,12 +64,12 @@ export class Trails {
       if (edge) {
         strokes.add(
           holds[a], holds[a + 1] + lift, holds[a + 2], bx, by + lift, bz,
-          ground ? GROUND : UNDER, ground ? alpha : 0.55 * alpha, ground ? 9 : 6,
+          ground ? GROUND : UNDER, ground ? alpha : 0.55 * alpha, ground ? 7.5 : 5.5,
         );
       } else {
         strokes.add(
           holds[a], holds[a + 1] + lift, holds[a + 2], bx, by + lift, bz,
-          this.colours[kind] ?? PLUMB, alpha, 3.2, alongM, alongM + longM, this.dashes[kind],
+          this.colours[kind] ?? PLUMB, alpha, 3, alongM, alongM + longM, this.dashes[kind],
         );
       }
       alongM += longM;
