@@ -1,7 +1,7 @@
 // The animals: one simple body each, all in one drawing. It lies along level ways, hangs under what it hangs from.
 
 import { CapsuleGeometry, Color, InstancedMesh, Matrix4, MeshLambertMaterial, Quaternion, Vector3 } from 'three';
-import { spot } from 'limbway/film';
+import { spot, spread } from 'limbway/film';
 
 const UP = new Vector3(0, 1, 0);
 const RADIUS_M = 0.26;
@@ -36,8 +36,9 @@ export class Animals {
 
   /** Puts each animal where it is at a time; this.now tells where that is. */
   set(ms) {
+    for (let i = 0; i < this.count; i++) this.now[i] = this.film.at(i, ms, this.here[i]);
+    spread(this.now);
     for (let i = 0; i < this.count; i++) {
-      this.now[i] = this.film.at(i, ms, this.here[i]);
       if (this.now[i]) this.#place(i, this.now[i], this.one);
       else this.hide(i);
     }

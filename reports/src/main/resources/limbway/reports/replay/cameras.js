@@ -6,6 +6,12 @@ import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 const RAD = Math.PI / 180;
 const GLIDE_S = 0.7;
 const LOOK_M = 0.5;
+/** How near the camera comes to what it follows, through the lens of the overview. */
+const NEAR_M = 17;
+const FULL_FOV = 30;
+/** How fast it comes, per second; nearer than that it stays. */
+const SOON = 5;
+const CLOSE_ENOUGH_M = 0.02;
 const FIT_ROUNDS = 8;
 /** How much of the picture is filled. */
 const FILLS = 0.9;
@@ -25,10 +31,14 @@ export class Cameras {
     canvas.style.touchAction = 'pan-y';
     this.controls.enableDamping = false;
     this.controls.addEventListener('change', () => this.gliding || changed());
-    this.controls.addEventListener('start', () => (this.glide = null));
+    this.controls.addEventListener('start', () => {
+      this.glide = null;
+      this.away = 0;
+    });
     this.outer = outerPoints(layout);
     this.view = 'overview';
     this.glide = null;
+    this.away = 0;
     this.ends = { at: new Vector3(), to: new Vector3(), fov: 30 };
     this.before = { at: new Vector3(), to: new Vector3(), fov: 30 };
     this.moved = new Vector3();
@@ -41,6 +51,7 @@ export class Cameras {
   /** Goes to a view, at once or gliding. */
   go(view, gently) {
     this.view = view;
+    this.away = 0;
     const { ends, controls } = this;
     const point = this.viewpoint();
     if (point) {
@@ -122,20 +133,40 @@ export class Cameras {
     return true;
   }
 
-  /** Keeps an animal in the middle; from a viewpoint the look follows it. */
-  follow(spot) {
-    if (this.glide) return;
+  /** Lets the camera come near what it follows from now on. */
+  nearer() {
+    this.glide = null;
+    this.away = Math.min(this.camera.position.distanceTo(this.controls.target), NEAR_M * (FULL_FOV / this.camera.fov));
+  }
+
+  /** Brings an animal to the middle; from a viewpoint the look follows it. Returns whether it is still on the way. */
+  follow(spot, seconds) {
+    if (this.glide) return false;
     const { controls, camera, moved } = this;
+    const share = seconds === Infinity ? 1 : 1 - Math.exp(-SOON * Math.min(seconds, 0.25));
     moved.set(spot.x, spot.y + 0.3, spot.z);
     this.gliding = true;
+    let left;
     if (this.viewpoint()) {
-      controls.target.copy(moved.sub(camera.position).setLength(LOOK_M)).add(camera.position);
+      moved.sub(camera.position).setLength(LOOK_M).add(camera.position);
+      left = moved.distanceTo(controls.target) * 4;
+      controls.target.lerp(moved, share);
     } else {
-      camera.position.add(moved.sub(controls.target));
-      controls.target.set(spot.x, spot.y + 0.3, spot.z);
+      moved.sub(controls.target);
+      left = moved.length();
+      controls.target.addScaledVector(moved, share);
+      camera.position.addScaledVector(moved, share);
+      if (this.away) {
+        moved.copy(camera.position).sub(controls.target);
+        const now = moved.length();
+        left = Math.max(left, now - this.away);
+        camera.position.copy(controls.target).addScaledVector(moved, 1 + share * (this.away / now - 1));
+        if (now - this.away < CLOSE_ENOUGH_M) this.away = 0;
+      }
     }
     controls.update();
     this.gliding = false;
+    return left > CLOSE_ENOUGH_M;
   }
 
   zoom(factor) {

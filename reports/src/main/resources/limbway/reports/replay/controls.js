@@ -1,6 +1,7 @@
 // Buttons, the slider of the day and choices; shows the state and tells what was asked for.
 
 import { button, choice, el, say } from 'limbway/dom';
+import { FIXED_VIEWS } from 'limbway/cameras';
 import { SPEEDS } from 'limbway/clock';
 import { timeOfDay } from 'limbway/words';
 
@@ -41,6 +42,12 @@ export class Controls {
         this.trail.box,
         el('div', { class: 'rp-group' }, this.closer, this.farther),
         this.heat, this.names, this.steps));
+  }
+
+  /** Leaves out what has no meaning where the drawing is flat. */
+  flat() {
+    this.closer.parentElement.hidden = true;
+    for (const option of [...this.view.select.options].slice(FIXED_VIEWS.length)) option.remove();
   }
 
   /** Shows the time; asked for at each picture. */

@@ -1,7 +1,7 @@
 // One layout drawn flat, where there is no WebGL or none is wanted: the plan, and below it the view from the south.
 
 import { el } from 'limbway/dom';
-import { spot } from 'limbway/film';
+import { spot, spread } from 'limbway/film';
 import { FlatHeat } from 'limbway/flatheat';
 import { FlatLines } from 'limbway/flatlines';
 import { Labels } from 'limbway/labels';
@@ -140,11 +140,12 @@ export class Flat {
     c.fillStyle = `rgba(52,60,78,${(0.35 * dim).toFixed(3)})`;
     c.fillRect(0, 0, this.widthPx, this.heightPx);
     for (let i = 0; i < this.now.length; i++) this.now[i] = film.at(i, ms, this.here[i]);
+    spread(this.now);
     const card = state.card ? this.layout.cards[state.card.index] : null;
     this.labels.begin(this.widthPx, this.heightPx, this.ratio);
     for (const view of [this.views.plan, this.views.side]) {
       if (!view.visible) continue;
-      if (!state.run) this.lines.trails(c, view, ms, state.trailMs, state.follow);
+      if (!card) this.lines.trails(c, view, ms, state.trailMs, state.follow);
       if (card) this.lines.ways(c, view, card, state.run, this.ghost);
       if (!state.run) this.lines.dots(c, view, this.now);
       const toPicture = (x, y, z) => {
@@ -154,6 +155,7 @@ export class Flat {
       };
       this.signs.draw(this.labels, toPicture, this.now, state, card, false);
     }
+    return false;
   }
 
   stats() {

@@ -27,11 +27,11 @@ export class Page {
       runWays: () => act.runWays(),
       close: () => {
         act.closeCard();
-        this.side.querySelector('button, select')?.focus();
+        this.side.querySelector('button, select')?.focus({ preventScroll: true });
       },
       step: (by) => act.cardNext(by),
     });
-    this.trips = options.compact ? null : new Trips(scenes, t, (layout, trip) => this.#openTrip(layout, trip));
+    this.trips = options.compact ? null : new Trips(scenes, t, root.clientWidth < 700 ? 10 : 30, (layout, trip) => this.#openTrip(layout, trip));
     this.use = useLegend(scenes.map(({ layout }) => layout), t);
     this.side = el('div', { class: 'rp-side' }, this.card.root, this.trips?.root ?? '');
     if (!options.compact && scenes.every(({ layout }) => !layout.cards?.length)) {
@@ -51,8 +51,17 @@ export class Page {
       hasSide ? this.side : '',
       el('div', { class: 'rp-print' }, ...(before.length ? before : [el('p', {}, t('print'))])),
     );
+    this.narrow = window.matchMedia('(max-width: 61.99rem)');
+    this.narrow.addEventListener('change', this.#placeCard);
+    this.#placeCard();
     this.resize();
   }
+
+  /** Beside the picture where there is room, else right below it. */
+  #placeCard = () => {
+    if (this.narrow.matches) this.root.querySelector('.rp-stages').after(this.card.root);
+    else this.side.prepend(this.card.root);
+  };
 
   #figure(scene) {
     const { t, player } = this;
@@ -98,14 +107,14 @@ export class Page {
     this.player.act.openTrip(layout, trip);
     if (this.player.state.card) {
       this.title?.focus({ preventScroll: true });
-      this.card.root.scrollIntoView({ block: 'nearest' });
     }
+    if (this.narrow.matches) this.root.scrollIntoView({ block: 'start' });
   }
 
   /** The pictures in space, or flat where that cannot be or is not wanted. */
   makeStages() {
     const { player, t } = this;
-    return this.figures.map(({ scene, picture, note }) => {
+    const stages = this.figures.map(({ scene, picture, note }) => {
       if (!player.options.flat) {
         try {
           const stage = new Stage(picture, scene, () => player.invalidate(), () => player.moved(stage));
@@ -118,6 +127,8 @@ export class Page {
       }
       return new Flat(picture, scene);
     });
+    if (stages.some((stage) => stage.mode === '2d')) this.controls?.flat();
+    return stages;
   }
 
   resize() {
@@ -147,6 +158,11 @@ export class Page {
       });
       say(sun, scene.teller.sun(clock.ms));
     }
+  }
+
+  dispose() {
+    this.narrow.removeEventListener('change', this.#placeCard);
+    this.root.replaceChildren();
   }
 
   /** When something changed: buttons, lists, the card. */

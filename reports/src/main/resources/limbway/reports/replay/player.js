@@ -61,15 +61,16 @@ export class Player {
     this.frame = 0;
     if (this.disposed) return;
     this.timing.begin();
-    const seconds = this.before ? Math.min(LONGEST_FRAME_S, (now - this.before) / 1000) : 0;
+    const passed = this.before ? (now - this.before) / 1000 : 0;
+    const seconds = Math.min(LONGEST_FRAME_S, passed);
     const { clock, state, stages } = this;
     const wasPlaying = clock.playing;
     clock.tick(seconds);
     if (wasPlaying && !clock.playing) this.changed();
     state.run?.tick(seconds);
     let gliding = false;
-    for (const stage of stages) gliding = stage.tick(seconds) || gliding;
-    stages.forEach((stage, i) => stage.draw(clock.ms, this.#stateOf(i)));
+    for (const stage of stages) gliding = stage.tick(passed) || gliding;
+    stages.forEach((stage, i) => (gliding = stage.draw(clock.ms, this.#stateOf(i), passed) || gliding));
     this.page.draw(clock, state);
     if (clock.playing && now - this.toldMs > TELL_EVERY_MS) {
       this.toldMs = now;
@@ -93,7 +94,7 @@ export class Player {
     const { layout, number } = scenes[i];
     const own = (scenes[i].state ??= {});
     own.follow = state.followName === null ? -1 : layout.animals.findIndex(({ name }) => name === state.followName);
-    own.tracking = !this.calm || !this.clock.playing;
+    own.calm = this.calm;
     own.trailMs = state.trailMin * 60_000;
     own.heat = state.heat;
     own.names = state.names;
@@ -161,7 +162,10 @@ export class Player {
       day: then((day) => clock.chooseDay(day)),
       follow: then((name) => {
         const known = this.scenes.some(({ layout }) => layout.animals.some((animal) => animal.name === name));
+        const wasFollowing = state.followName !== null;
         state.followName = known ? name : null;
+        if (state.followName !== null) this.#camera((cameras) => cameras.nearer());
+        else if (wasFollowing) this.stages.forEach((stage) => this.#show(stage, true));
       }),
       followNext: () => {
         const names = [...this.page.names, null];
@@ -207,10 +211,10 @@ export class Player {
         const { film } = this.scenes.find(({ number }) => number === layout);
         clock.playing = false;
         clock.set(film.trips.startMs[trip]);
-        state.followName = this.data.layouts[layout].animals[film.trips.animal[trip]].name;
         stopRun();
         const card = film.trips.card[trip];
         state.card = card === NO_CARD ? null : { layout, index: card };
+        if (!state.card) act.follow(this.data.layouts[layout].animals[film.trips.animal[trip]].name);
       }),
     };
     return act;
@@ -227,7 +231,7 @@ export class Player {
     return {
       drawCalls: Math.max(0, ...all.map((each) => each.drawCalls)),
       triangles: all.reduce((sum, each) => sum + each.triangles, 0),
-      scriptMs: this.timing.mean(),
+      scriptMs: this.timing.middle(),
       mode: this.stages[0]?.mode ?? (this.options.flat ? '2d' : '3d'),
     };
   }
@@ -239,7 +243,7 @@ export class Player {
     this.watcher.disconnect();
     this.state.run?.end();
     this.stages.forEach((stage) => stage.dispose());
-    this.page.root.replaceChildren();
+    this.page.dispose();
   }
 }
 

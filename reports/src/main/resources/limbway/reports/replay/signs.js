@@ -31,7 +31,7 @@ export class Signs {
   #animals(labels, toPicture, now, follow) {
     for (let i = 0; i < now.length; i++) {
       if (!now[i]) continue;
-      const point = toPicture(now[i].x, now[i].topY ?? now[i].y, now[i].z);
+      const point = toPicture(now[i].x, now[i].topY || now[i].y, now[i].z);
       if (!point) continue;
       const plate = this.plates[i];
       plate.strong = i === follow;

@@ -74,8 +74,8 @@ export class Stage {
     return this.cameras.tick(seconds);
   }
 
-  /** Draws one picture of a time. */
-  draw(ms, state) {
+  /** Draws one picture of a time, so long after the last one; returns whether the camera is still on its way. */
+  draw(ms, state, seconds) {
     const { animals, film, lines } = this;
     const clockMoved = ms !== this.drawnMs || state.run;
     this.drawnMs = ms;
@@ -83,10 +83,10 @@ export class Stage {
     const sunMoved = this.sun.set(ms);
     animals.set(ms);
     const followed = state.follow >= 0 ? animals.now[state.follow] : null;
-    if (followed && state.tracking) this.cameras.follow(followed);
+    const underWay = followed && !state.run ? this.cameras.follow(followed, state.calm ? Infinity : seconds) : false;
     const card = state.card ? this.layout.cards[state.card.index] : null;
     lines.clear();
-    this.trails.lay(ms, state.run ? 0 : state.trailMs, state.follow, animals.now);
+    this.trails.lay(ms, card ? 0 : state.trailMs, state.follow, animals.now);
     lines.finish(this.widthPx, this.heightPx);
     this.#card(card, state.run);
     this.renderer.shadowMap.needsUpdate = Boolean(sunMoved || clockMoved);
@@ -95,6 +95,7 @@ export class Stage {
     this.labels.begin(this.widthPx, this.heightPx, this.ratio);
     const dark = this.sun.place.elevationDeg < -2;
     this.signs.draw(this.labels, this.#toPicture, animals.now, state, card, dark);
+    return underWay;
   }
 
   #card(card, run) {

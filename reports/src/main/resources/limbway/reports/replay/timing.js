@@ -1,4 +1,4 @@
-// How long the script takes for a picture: the mean of the last ones.
+// How long the script takes for a picture: the middle of the last ones.
 
 const KEPT = 60;
 
@@ -16,10 +16,9 @@ export class Timing {
     this.row[this.count++ % KEPT] = performance.now() - this.began;
   }
 
-  mean() {
-    const kept = Math.min(KEPT, this.count);
-    let sum = 0;
-    for (let i = 0; i < kept; i++) sum += this.row[i];
-    return kept ? sum / kept : 0;
+  /** The middle one, so that one long wait for the machine does not tell for all. */
+  middle() {
+    const kept = this.row.slice(0, Math.min(KEPT, this.count)).sort();
+    return kept.length ? kept[kept.length >> 1] : 0;
   }
 }

@@ -3,23 +3,24 @@
 import { button, choice, el, say } from 'limbway/dom';
 import { timeOfDay } from 'limbway/words';
 
-const AT_FIRST = 30;
-const MORE = 60;
+const MORE = 50;
 const NO_CARD = 65535;
 
 export class Trips {
   /**
    * @param scenes per layout: its number, layout, film and teller
+   * @param atFirst how many trips are shown until more are asked for
    * @param open called with (layout number, trip) when an entry is chosen
    */
-  constructor(scenes, t, open) {
+  constructor(scenes, t, atFirst, open) {
     this.scenes = scenes;
     this.t = t;
+    this.atFirst = atFirst;
     this.open = open;
     this.day = -1;
     this.animal = '';
     this.layout = 0;
-    this.shown = AT_FIRST;
+    this.shown = this.atFirst;
     this.list = el('ol', { class: 'rp-trips' });
     this.count = el('p', { class: 'rp-quiet' });
     this.more = button(t('trips.more'), () => {
@@ -29,14 +30,14 @@ export class Trips {
     const names = [...new Set(scenes.flatMap((scene) => scene.layout.animals.map(({ name }) => name)))];
     const who = choice(t('trips.animal'), [['', t('trips.all')], ...names.map((name) => [name, name])], (name) => {
       this.animal = name;
-      this.shown = AT_FIRST;
+      this.shown = this.atFirst;
       this.#fill();
     });
     const fields = el('div', { class: 'rp-row' }, names.length > 1 ? who.box : null);
     if (scenes.length > 1) {
       fields.append(choice(t('layout'), scenes.map(({ layout }, i) => [i, layout.name]), (value) => {
         this.layout = Number(value);
-        this.shown = AT_FIRST;
+        this.shown = this.atFirst;
         this.#fill();
       }).box);
     }
@@ -46,7 +47,7 @@ export class Trips {
   showDay(day) {
     if (day === this.day) return;
     this.day = day;
-    this.shown = AT_FIRST;
+    this.shown = this.atFirst;
     this.#fill();
   }
 

@@ -38,8 +38,8 @@ export function energy(t, milliJ) {
 
 /** A length of time in the unit that reads best. */
 export function duration(t, seconds) {
-  if (seconds < 90) return t('seconds', { n: number(seconds) });
-  if (seconds < 5400) return t('minutes', { n: number(seconds / 60, seconds < 600 ? 1 : 0) });
+  if (seconds < 60) return t('seconds', { n: number(seconds) });
+  if (seconds < 3600) return t('minutes', { n: number(seconds / 60, seconds < 600 ? 1 : 0) });
   return t('hours', { n: number(seconds / 3600, 1) });
 }
 
