@@ -1,7 +1,8 @@
 // The animals: one simple body each, all in one drawing. It lies along level ways, hangs under what it hangs from.
 
 import { CapsuleGeometry, Color, InstancedMesh, Matrix4, MeshLambertMaterial, Quaternion, Vector3 } from 'three';
-import { spot, spread } from 'limbway/film';
+import { spot } from 'limbway/film';
+import { spread } from 'limbway/spread';
 
 const UP = new Vector3(0, 1, 0);
 const RADIUS_M = 0.26;
@@ -34,12 +35,12 @@ export class Animals {
     this.along = new Vector3();
   }
 
-  /** Puts each animal where it is at a time; this.now tells where that is. */
-  set(ms) {
+  /** Puts each animal where it is at a time; this.now tells where that is, also of hidden ones. */
+  set(ms, hidden) {
     for (let i = 0; i < this.count; i++) this.now[i] = this.film.at(i, ms, this.here[i]);
     spread(this.now);
     for (let i = 0; i < this.count; i++) {
-      if (this.now[i]) this.#place(i, this.now[i], this.one);
+      if (this.now[i] && !hidden) this.#place(i, this.now[i], this.one);
       else this.hide(i);
     }
     this.mesh.instanceMatrix.needsUpdate = true;

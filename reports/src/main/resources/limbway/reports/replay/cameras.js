@@ -2,8 +2,8 @@
 
 import { PerspectiveCamera, Vector3 } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
+import { fit, outerPoints } from 'limbway/fit';
 
-const RAD = Math.PI / 180;
 const GLIDE_S = 0.7;
 const LOOK_M = 0.5;
 /** How near the camera comes to what it follows, through the lens of the overview. */
@@ -12,9 +12,9 @@ const FULL_FOV = 30;
 /** How fast it comes, per second; nearer than that it stays. */
 const SOON = 5;
 const CLOSE_ENOUGH_M = 0.02;
-const FIT_ROUNDS = 8;
-/** How much of the picture is filled. */
-const FILLS = 0.9;
+/** A viewpoint lower than that is one of the feet; the eyes are higher by so much. */
+const FEET_M = 0.8;
+const EYES_M = 1.6;
 const VIEWS = {
   overview: { from: new Vector3(-0.3, 0.5, 0.9), fov: 30 },
   above: { from: new Vector3(0, 1, 0.0008), fov: 14 },
@@ -23,7 +23,8 @@ const VIEWS = {
 export const FIXED_VIEWS = Object.keys(VIEWS);
 
 export class Cameras {
-  constructor(layout, canvas, changed) {
+  constructor(layout, film, canvas, changed) {
+    this.film = film;
     this.layout = layout;
     this.camera = new PerspectiveCamera(30, 1, 0.05, 5000);
     this.controls = new OrbitControls(this.camera, canvas);
@@ -56,10 +57,14 @@ export class Cameras {
     const point = this.viewpoint();
     if (point) {
       ends.at.fromArray(point.at);
+      // some are given where the feet are
+      if (ends.at.y - this.film.ground.heightAt(ends.at.x, ends.at.z) < FEET_M) ends.at.y += EYES_M;
       ends.to.fromArray(point.to).sub(ends.at).setLength(LOOK_M).add(ends.at);
       ends.fov = 58;
     } else {
-      this.#fit(VIEWS[view] ?? VIEWS.overview);
+      const { from, fov } = VIEWS[view] ?? VIEWS.overview;
+      fit(this.outer, from, fov, this.camera.aspect, ends);
+      ends.fov = fov;
     }
     // at a viewpoint dragging turns the head
     controls.rotateSpeed = point ? -0.35 : 0.8;
@@ -74,39 +79,6 @@ export class Cameras {
       this.glide = null;
       this.#put(ends.at, ends.to, ends.fov);
     }
-  }
-
-  /** Sets the end of the glide so that everything fills the picture. */
-  #fit({ from, fov }) {
-    const { at, to } = this.ends;
-    const back = from.clone().normalize();
-    const right = new Vector3(0, 1, 0).cross(back).normalize();
-    const up = back.clone().cross(right);
-    const tanV = Math.tan((fov / 2) * RAD) * FILLS;
-    const tanH = tanV * this.camera.aspect;
-    const b = this.layout.bounds;
-    to.set((b[0] + b[3]) / 2, (b[1] + b[4]) / 2, (b[2] + b[5]) / 2);
-    let away = Math.hypot(b[3] - b[0], b[4] - b[1], b[5] - b[2]) * 2;
-    const point = new Vector3();
-    // each round moves the middle and the distance to where the last one would have wanted them
-    for (let round = 0; round < FIT_ROUNDS; round++) {
-      let [left, low, farRight, high] = [Infinity, Infinity, -Infinity, -Infinity];
-      for (let i = 0; i < this.outer.length; i += 3) {
-        point.fromArray(this.outer, i).sub(to);
-        const deep = Math.max(0.1, away - point.dot(back));
-        const x = point.dot(right) / deep / tanH;
-        const y = point.dot(up) / deep / tanV;
-        left = Math.min(left, x);
-        farRight = Math.max(farRight, x);
-        low = Math.min(low, y);
-        high = Math.max(high, y);
-      }
-      to.addScaledVector(right, ((left + farRight) / 2) * away * tanH);
-      to.addScaledVector(up, ((low + high) / 2) * away * tanV);
-      away *= Math.max((farRight - left) / 2, (high - low) / 2, 0.05);
-    }
-    at.copy(to).addScaledVector(back, away);
-    this.ends.fov = fov;
   }
 
   #put(at, to, fov) {
@@ -206,15 +178,4 @@ export class Cameras {
   dispose() {
     this.controls.dispose();
   }
-}
-
-/** Points that must be in the picture: ends of supports, corners of outlines, or else the corners of the bounds. */
-function outerPoints(layout) {
-  const points = [];
-  for (const { line } of layout.axes ?? []) points.push(...line);
-  for (const { ring } of layout.outlines ?? []) points.push(...ring);
-  if (points.length) return points;
-  const b = layout.bounds;
-  for (let i = 0; i < 8; i++) points.push(b[i & 1 ? 3 : 0], b[i & 2 ? 4 : 1], b[i & 4 ? 5 : 2]);
-  return points;
 }

@@ -1,12 +1,13 @@
 // One layout drawn flat, where there is no WebGL or none is wanted: the plan, and below it the view from the south.
 
 import { el } from 'limbway/dom';
-import { spot, spread } from 'limbway/film';
+import { spot } from 'limbway/film';
 import { FlatHeat } from 'limbway/flatheat';
 import { FlatLines } from 'limbway/flatlines';
 import { Labels } from 'limbway/labels';
 import { Signs } from 'limbway/signs';
 import { daylightAt } from 'limbway/sky';
+import { spread } from 'limbway/spread';
 
 const MARGIN_PX = 14;
 const FILLS = {

@@ -57,9 +57,10 @@ export class Labels {
     const whole = mark ? `${mark} ${text}` : text;
     const wide = Math.max(24, this.#measure(whole, FONT) + 12);
     const left = Math.min(Math.max(2, x - wide / 2), this.widthPx - wide - 2);
-    let top = y - HIGH - 7;
-    for (let tries = 0; tries < 8 && !this.#free(left, top, wide, HIGH); tries++) top -= HIGH + 2;
-    top = Math.max(2, top);
+    let top = Math.max(2, y - HIGH - 7);
+    for (let tries = 0; tries < 8 && top > 2 && !this.#free(left, top, wide, HIGH); tries++) top = Math.max(2, top - HIGH - 2);
+    // no room left above: downwards
+    for (let tries = 0; tries < 8 && !this.#free(left, top, wide, HIGH); tries++) top += HIGH + 2;
     this.boxes.push({ x: left, y: top, wide, high: HIGH });
     c.strokeStyle = 'rgba(34,34,34,.75)';
     c.lineWidth = 1;

@@ -6,9 +6,11 @@ import { el, say } from 'limbway/dom';
 import { Flat } from 'limbway/flat';
 import { keyHelp } from 'limbway/keys';
 import { trailLegend, useLegend } from 'limbway/legend';
+import { Spoken } from 'limbway/spoken';
 import { Stage } from 'limbway/stage';
 import { Strip } from 'limbway/strip';
 import { Trips } from 'limbway/trips';
+import { timeOfDay } from 'limbway/words';
 
 export class Page {
   constructor(root, player, t) {
@@ -17,7 +19,7 @@ export class Page {
     this.player = player;
     this.t = t;
     this.names = [...new Set(scenes.flatMap(({ layout }) => layout.animals.map(({ name }) => name)))];
-    this.notes = [];
+    this.spoken = new Spoken();
     this.figures = scenes.map((scene) => this.#figure(scene));
     this.pictures = this.figures.map((figure) => figure.picture);
     this.controls = options.controls
@@ -31,11 +33,11 @@ export class Page {
       },
       step: (by) => act.cardNext(by),
     });
-    this.trips = options.compact ? null : new Trips(scenes, t, root.clientWidth < 700 ? 10 : 30, (layout, trip) => this.#openTrip(layout, trip));
+    this.trips = options.compact ? null : new Trips(scenes, t, scenes.length > 1 || root.clientWidth < 700 ? 12 : 30, (layout, trip) => this.#openTrip(layout, trip));
     this.use = useLegend(scenes.map(({ layout }) => layout), t);
     this.side = el('div', { class: 'rp-side' }, this.card.root, this.trips?.root ?? '');
-    if (!options.compact && scenes.every(({ layout }) => !layout.cards?.length)) {
-      this.side.append(el('p', { class: 'rp-quiet' }, t('noCards')));
+    if (scenes.every(({ layout }) => !layout.cards?.length)) {
+      this.trips?.root.append(el('p', { class: 'rp-quiet' }, t('noCards')));
     }
     const hasSide = !options.compact || options.card !== null;
     root.classList.toggle('rp-alone', !hasSide);
@@ -49,6 +51,7 @@ export class Page {
         el('div', { class: 'rp-stages' }, ...this.figures.map((figure) => figure.told)),
         options.compact ? '' : this.#legends(scenes)),
       hasSide ? this.side : '',
+      this.spoken.root,
       el('div', { class: 'rp-print' }, ...(before.length ? before : [el('p', {}, t('print'))])),
     );
     this.narrow = window.matchMedia('(max-width: 61.99rem)');
@@ -59,7 +62,7 @@ export class Page {
 
   /** Beside the picture where there is room, else right below it. */
   #placeCard = () => {
-    if (this.narrow.matches) this.root.querySelector('.rp-stages').after(this.card.root);
+    if (this.narrow.matches || this.figures.length > 1) this.root.querySelector('.rp-stages').after(this.card.root);
     else this.side.prepend(this.card.root);
   };
 
@@ -78,7 +81,7 @@ export class Page {
       const text = el('span');
       return { text, root: el('li', {}, mark, ' ', text) };
     });
-    const words = el('ul', { class: 'rp-words', 'aria-live': 'polite', 'aria-label': t('words') }, ...lines.map((line) => line.root));
+    const words = el('ul', { class: 'rp-words', 'aria-label': t('words') }, ...lines.map((line) => line.root));
     words.style.setProperty('--animals', String(lines.length));
     // a picture that scrolls the page by the wheel does not also zoom, unless it has the focus
     picture.addEventListener('pointerdown', () => picture.focus({ preventScroll: true }));
@@ -148,16 +151,29 @@ export class Page {
     return scene.layout.animals.findIndex((animal) => animal.name === name);
   }
 
-  /** In words what each animal does; read aloud only while the clock stands. */
+  /** In words what each animal does. */
   tell(clock, state) {
-    for (const { scene, words, lines, sun } of this.figures) {
-      words.setAttribute('aria-live', clock.playing ? 'off' : 'polite');
+    for (const { scene, lines, sun } of this.figures) {
       lines.forEach((line, i) => {
         say(line.text, scene.teller.sentence(i, clock.ms));
         line.root.classList.toggle('rp-followed', scene.layout.animals[i].name === state.followName);
       });
       say(sun, scene.teller.sun(clock.ms));
     }
+    this.spoken.soon(clock.playing ? null : () => this.#aloud(clock, state));
+  }
+
+  /** What is read aloud: the time, and all animals or the one that is followed. */
+  #aloud(clock, state) {
+    const parts = [timeOfDay(clock.ms, true)];
+    for (const { scene, lines } of this.figures) {
+      if (this.figures.length > 1) parts.push(scene.layout.name);
+      lines.forEach((line, i) => {
+        const followed = scene.layout.animals[i].name === state.followName;
+        if (followed || state.followName === null) parts.push(line.text.textContent);
+      });
+    }
+    return parts.join('. ');
   }
 
   dispose() {

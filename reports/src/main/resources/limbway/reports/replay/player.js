@@ -1,11 +1,10 @@
 // A replay at work: one clock and one state for all its layouts, drawn only when something changed.
 
-import { Clock, SPEEDS } from 'limbway/clock';
+import { acts } from 'limbway/acts';
+import { Clock } from 'limbway/clock';
 import { FIXED_VIEWS } from 'limbway/cameras';
 import { Page } from 'limbway/page';
 import { listen } from 'limbway/keys';
-import { NO_CARD } from 'limbway/trips';
-import { Run } from 'limbway/ways';
 import { Timing } from 'limbway/timing';
 
 const LONGEST_FRAME_S = 0.1;
@@ -24,7 +23,7 @@ export class Player {
       followName: null, view: 'overview', trailMin: 15, heat: false, names: false, card: null, run: null,
     };
     this.views = views(scenes, t);
-    this.act = this.#acts();
+    this.act = acts(this);
     this.timing = new Timing();
     this.page = new Page(root, this, t);
     this.stages = [];
@@ -48,7 +47,7 @@ export class Player {
     if (this.stages.length || this.disposed) return;
     this.watcher.disconnect();
     this.stages = this.page.makeStages();
-    this.stages.forEach((stage) => this.#show(stage, false));
+    this.stages.forEach((stage) => this.look(stage, false));
     this.invalidate();
   }
 
@@ -111,7 +110,8 @@ export class Player {
     for (const listener of this.listeners) listener();
   }
 
-  #show(stage, gently) {
+  /** Shows a picture from the chosen view. */
+  look(stage, gently) {
     if (stage.cameras) stage.cameras.go(this.state.view, gently && !this.calm);
     else stage.show(this.state.view);
   }
@@ -128,99 +128,8 @@ export class Player {
     this.invalidate();
   }
 
-  #acts() {
-    const { clock, state } = this;
-    const then = (deed) => (...given) => {
-      this.wake();
-      const result = deed(...given);
-      this.changed();
-      return result;
-    };
-    const stopRun = () => {
-      state.run?.end();
-      state.run = null;
-    };
-    const act = {
-      play: then((on) => {
-        stopRun();
-        const end = clock.spans[clock.days - 1].to;
-        if (on && clock.ms >= end) clock.ms = clock.spans[0].from;
-        clock.playing = on;
-        clock.sinceStepS = 0;
-      }),
-      toggle: () => act.play(!clock.playing),
-      seek: then((ms) => clock.set(ms)),
-      step: then((times) => {
-        clock.playing = false;
-        clock.set(clock.ms + times * clock.stepMs);
-      }),
-      speed: then((times) => (clock.speed = times)),
-      faster: (by) => {
-        const at = SPEEDS.findIndex((speed) => speed >= clock.speed);
-        act.speed(SPEEDS[Math.min(SPEEDS.length - 1, Math.max(0, (at < 0 ? SPEEDS.length : at) + by))]);
-      },
-      day: then((day) => clock.chooseDay(day)),
-      follow: then((name) => {
-        const known = this.scenes.some(({ layout }) => layout.animals.some((animal) => animal.name === name));
-        const wasFollowing = state.followName !== null;
-        state.followName = known ? name : null;
-        if (state.followName !== null) this.#camera((cameras) => cameras.nearer());
-        else if (wasFollowing) this.stages.forEach((stage) => this.#show(stage, true));
-      }),
-      followNext: () => {
-        const names = [...this.page.names, null];
-        act.follow(names[(names.indexOf(state.followName) + 1) % names.length]);
-      },
-      view: then((name) => {
-        state.view = name;
-        this.stages.forEach((stage) => this.#show(stage, true));
-      }),
-      viewNext: () => {
-        const at = this.views.findIndex(({ name }) => name === state.view);
-        act.view(this.views[(at + 1) % this.views.length].name);
-      },
-      trail: then((minutes) => (state.trailMin = minutes)),
-      heat: then(() => (state.heat = !state.heat)),
-      names: then(() => (state.names = !state.names)),
-      steps: then(() => (clock.stepping = !clock.stepping)),
-      zoom: (factor) => this.#camera((cameras) => cameras.zoom(factor)),
-      turn: (across, up) => this.#camera((cameras) => cameras.turn(across, up)),
-      showCard: then((layout, index) => {
-        stopRun();
-        state.card = this.data.layouts[layout]?.cards?.[index] ? { layout, index } : null;
-      }),
-      closeCard: then(() => {
-        stopRun();
-        state.card = null;
-      }),
-      cardNext: (by = 1) => {
-        const layout = state.card?.layout ?? this.scenes[0].number;
-        const count = this.data.layouts[layout].cards?.length ?? 0;
-        if (count) act.showCard(layout, state.card ? (state.card.index + by + count) % count : 0);
-      },
-      runWays: () => {
-        if (!state.card) return Promise.resolve();
-        const { film } = this.scenes.find(({ number }) => number === state.card.layout) ?? {};
-        if (!film) return Promise.resolve();
-        act.play(false);
-        state.run = new Run(film, this.data.layouts[state.card.layout].cards[state.card.index], this.calm);
-        this.changed();
-        return state.run.ended;
-      },
-      openTrip: then((layout, trip) => {
-        const { film } = this.scenes.find(({ number }) => number === layout);
-        clock.playing = false;
-        clock.set(film.trips.startMs[trip]);
-        stopRun();
-        const card = film.trips.card[trip];
-        state.card = card === NO_CARD ? null : { layout, index: card };
-        if (!state.card) act.follow(this.data.layouts[layout].animals[film.trips.animal[trip]].name);
-      }),
-    };
-    return act;
-  }
-
-  #camera(deed) {
+  /** Does something to every camera. */
+  eachCamera(deed) {
     for (const stage of this.stages) if (stage.cameras) deed(stage.cameras);
     this.invalidate();
   }

@@ -1,8 +1,11 @@
 // Which signs a picture carries: animals first, then the ways of a card, then places and supports.
 
+import { spot } from 'limbway/film';
 import { paintOf, signAt } from 'limbway/ways';
 
 const ROOM_FOR_NAMES_PX = 560;
+/** Signs stand above the heads of those who go. */
+const RAISED_M = 0.9;
 
 export class Signs {
   constructor(layout, film, short) {
@@ -11,6 +14,7 @@ export class Signs {
     this.short = short;
     this.plates = layout.animals.map(({ mark, rgb }) => ({ mark, rgb, text: '', strong: false }));
     this.card = null;
+    this.goes = spot();
     this.at = [];
     // in the middle of each support
     this.middles = (layout.axes ?? []).map(({ id, line }) => {
@@ -23,7 +27,7 @@ export class Signs {
   /** Draws all signs; toPicture(x, y, z) gives a point of the picture or null. */
   draw(labels, toPicture, now, state, card, dark) {
     if (!state.run) this.#animals(labels, toPicture, now, state.follow);
-    if (card) this.#ways(labels, toPicture, card);
+    if (card) this.#ways(labels, toPicture, card, state.run);
     this.#places(labels, toPicture, dark, state.names);
     if (state.names) this.#supports(labels, toPicture, dark);
   }
@@ -40,13 +44,14 @@ export class Signs {
     }
   }
 
-  #ways(labels, toPicture, card) {
+  #ways(labels, toPicture, card, run) {
     if (this.card !== card) {
       this.card = card;
       this.at = card.ways.map((way, i) => signAt(this.film, way.way, card.ways[1 - i]?.way));
     }
     card.ways.forEach((way, i) => {
-      const point = toPicture(this.at[i].x, this.at[i].y, this.at[i].z);
+      const at = run ? this.film.along(way.way, run.ms, this.goes) : this.at[i];
+      const point = toPicture(at.x, at.y + (run ? RAISED_M : 0), at.z);
       if (point) labels.way(point.x, point.y, way.name, paintOf(way).rgb);
     });
   }

@@ -16,6 +16,7 @@ import { Trails } from 'limbway/trails';
 import { eachMove, paintOf } from 'limbway/ways';
 
 const GHOSTS = 2;
+const NOBODY = [];
 
 export class Stage {
   /** @throws where the browser gives no WebGL */
@@ -47,7 +48,7 @@ export class Stage {
     this.scene.add(this.animals.mesh, this.lines.mesh, this.cardLines.mesh);
     this.trails = new Trails(layout, film, modes, this.lines, 0.03);
     this.heat = new Heat(layout, this.drawings, film.ground, this.scene);
-    this.cameras = new Cameras(layout, picture, moved);
+    this.cameras = new Cameras(layout, film, picture, moved);
     this.signs = new Signs(layout, film, short);
     this.point = new Vector3();
     this.colour = new Color();
@@ -81,12 +82,12 @@ export class Stage {
     this.drawnMs = ms;
     this.heat.show(state.heat);
     const sunMoved = this.sun.set(ms);
-    animals.set(ms);
+    animals.set(ms, Boolean(state.run));
     const followed = state.follow >= 0 ? animals.now[state.follow] : null;
     const underWay = followed && !state.run ? this.cameras.follow(followed, state.calm ? Infinity : seconds) : false;
     const card = state.card ? this.layout.cards[state.card.index] : null;
     lines.clear();
-    this.trails.lay(ms, card ? 0 : state.trailMs, state.follow, animals.now);
+    this.trails.lay(ms, card ? 0 : state.trailMs, state.follow, state.run ? NOBODY : animals.now);
     lines.finish(this.widthPx, this.heightPx);
     this.#card(card, state.run);
     this.renderer.shadowMap.needsUpdate = Boolean(sunMoved || clockMoved);

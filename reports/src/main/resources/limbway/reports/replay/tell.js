@@ -32,9 +32,15 @@ export class Teller {
     const where = t(at.ground ? 'tell.onGround' : 'tell.offGround');
     if (at.mode !== STILL) {
       // looked for in the middle of the move, where it is plain on what it is made
-      const on = at.ground ? t('tell.theGround') : this.near.nameAt(at.x, at.y, at.z) ?? t('tell.something');
-      const does = t(`does.${data.modes[at.mode]?.word}`, { on });
+      const word = data.modes[at.mode]?.word;
       const to = this.placeName(film.trips.to[at.trip]);
+      const over = `over.${word}`;
+      if (at.ground && t.has(over)) {
+        const text = to ? t('tell.overTo', { name, does: t(over), to }) : t('tell.over', { name, does: t(over) });
+        return this.#because(text, film.trips.motive[at.trip]);
+      }
+      const on = at.ground ? t('tell.theGround') : this.near.nameAt(at.x, at.y, at.z) ?? t('tell.something');
+      const does = t(`does.${word}`, { on });
       const text = to ? t('tell.movesTo', { name, does, to, where }) : t('tell.moves', { name, does, where });
       return this.#because(text, film.trips.motive[at.trip]);
     }
