@@ -14,8 +14,8 @@ export function bars(card, modes, t) {
   for (const way of card.ways) {
     const bar = el('div', { class: 'rp-bar-line', 'aria-hidden': 'true' });
     for (const { part, milliJ } of way.parts) {
-      const rgb = modes.find((mode) => mode.part === part)?.rgb ?? '#777777';
-      const piece = el('span', { class: 'rp-bar-part', title: `${t.has(`part.${part}`) ? t(`part.${part}`) : part} ${energy(t, milliJ)}` });
+      const { rgb, doing } = modeOf(modes, part);
+      const piece = el('span', { class: 'rp-bar-part', title: `${doing} ${energy(t, milliJ)}` });
       piece.style.width = `${(100 * milliJ) / most}%`;
       piece.style.background = rgb;
       piece.style.color = inkOn(rgb);
@@ -41,6 +41,11 @@ export function swatch(way) {
   return line;
 }
 
+/** The mode that a part of an energy is booked under. */
+function modeOf(modes, part) {
+  return modes.find((mode) => mode.part === part) ?? { rgb: '#777777', doing: part };
+}
+
 function table(card, modes, t) {
   const parts = [];
   for (const way of card.ways) {
@@ -50,10 +55,10 @@ function table(card, modes, t) {
   for (const way of card.ways) head.append(el('th', { scope: 'col' }, way.name));
   const body = el('tbody');
   for (const part of parts) {
-    const rgb = modes.find((mode) => mode.part === part)?.rgb ?? '#777777';
+    const { rgb, doing } = modeOf(modes, part);
     const chip = el('span', { class: 'rp-chip', 'aria-hidden': 'true' });
     chip.style.background = rgb;
-    const row = el('tr', {}, el('th', { scope: 'row' }, chip, t.has(`part.${part}`) ? t(`part.${part}`) : part));
+    const row = el('tr', {}, el('th', { scope: 'row' }, chip, doing));
     for (const way of card.ways) {
       const of = way.parts.find((each) => each.part === part);
       row.append(el('td', {}, of ? energy(t, of.milliJ) : t('none')));

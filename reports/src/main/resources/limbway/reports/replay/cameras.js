@@ -12,9 +12,6 @@ const FULL_FOV = 30;
 /** How fast it comes, per second; nearer than that it stays. */
 const SOON = 5;
 const CLOSE_ENOUGH_M = 0.02;
-/** A viewpoint lower than that is one of the feet; the eyes are higher by so much. */
-const FEET_M = 0.8;
-const EYES_M = 1.6;
 const VIEWS = {
   overview: { from: new Vector3(-0.3, 0.5, 0.9), fov: 30 },
   above: { from: new Vector3(0, 1, 0.0008), fov: 14 },
@@ -23,8 +20,7 @@ const VIEWS = {
 export const FIXED_VIEWS = Object.keys(VIEWS);
 
 export class Cameras {
-  constructor(layout, film, canvas, changed) {
-    this.film = film;
+  constructor(layout, canvas, changed) {
     this.layout = layout;
     this.camera = new PerspectiveCamera(30, 1, 0.05, 5000);
     this.controls = new OrbitControls(this.camera, canvas);
@@ -40,6 +36,7 @@ export class Cameras {
     this.view = 'overview';
     this.glide = null;
     this.away = 0;
+    this.comes = false;
     this.ends = { at: new Vector3(), to: new Vector3(), fov: 30 };
     this.before = { at: new Vector3(), to: new Vector3(), fov: 30 };
     this.moved = new Vector3();
@@ -57,8 +54,6 @@ export class Cameras {
     const point = this.viewpoint();
     if (point) {
       ends.at.fromArray(point.at);
-      // some are given where the feet are
-      if (ends.at.y - this.film.ground.heightAt(ends.at.x, ends.at.z) < FEET_M) ends.at.y += EYES_M;
       ends.to.fromArray(point.to).sub(ends.at).setLength(LOOK_M).add(ends.at);
       ends.fov = 58;
     } else {
@@ -105,16 +100,19 @@ export class Cameras {
     return true;
   }
 
-  /** Lets the camera come near what it follows from now on. */
+  /** Lets the camera come near what it follows from now on, once it stands where it was going. */
   nearer() {
-    this.glide = null;
-    this.away = Math.min(this.camera.position.distanceTo(this.controls.target), NEAR_M * (FULL_FOV / this.camera.fov));
+    this.comes = true;
   }
 
   /** Brings an animal to the middle; from a viewpoint the look follows it. Returns whether it is still on the way. */
   follow(spot, seconds) {
     if (this.glide) return false;
     const { controls, camera, moved } = this;
+    if (this.comes && !this.viewpoint()) {
+      this.comes = false;
+      this.away = Math.min(camera.position.distanceTo(controls.target), NEAR_M * (FULL_FOV / camera.fov));
+    }
     const share = seconds === Infinity ? 1 : 1 - Math.exp(-SOON * Math.min(seconds, 0.25));
     moved.set(spot.x, spot.y + 0.3, spot.z);
     this.gliding = true;

@@ -2,6 +2,8 @@
 
 import { Vector3 } from 'three';
 
+/** What stands beside an enclosure and need not be in the picture. */
+const BESIDE = new Set(['buildings', 'neighbours']);
 const ROUNDS = 8;
 /** How much of the picture is filled. */
 const FILLS = 0.9;
@@ -61,7 +63,7 @@ function box(points) {
 export function outerPoints(layout) {
   const points = [];
   for (const { line } of layout.axes ?? []) points.push(...line);
-  for (const { ring } of layout.outlines ?? []) points.push(...ring);
+  for (const { ring, group } of layout.outlines ?? []) if (!BESIDE.has(group)) points.push(...ring);
   if (points.length) return points;
   const b = layout.bounds;
   for (let i = 0; i < 8; i++) points.push(b[i & 1 ? 3 : 0], b[i & 2 ? 4 : 1], b[i & 4 ? 5 : 2]);

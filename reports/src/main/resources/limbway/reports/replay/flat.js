@@ -13,8 +13,11 @@ const MARGIN_PX = 14;
 const FILLS = {
   ground: '#e9e7dc', platforms: '#c2b59b', crowns: 'rgba(127,154,118,.3)', barriers: '#b9b4ac', wires: 'rgba(181,83,74,.35)',
   panels: 'rgba(110,119,128,.2)', covers: 'rgba(107,100,114,.3)', obstacles: '#9f9b92',
+  buildings: '#9c968f', neighbours: 'rgba(102,127,102,.3)',
 };
-const ORDER = ['ground', 'obstacles', 'barriers', 'wires', 'platforms', 'crowns', 'panels', 'covers'];
+const ORDER = ['ground', 'buildings', 'obstacles', 'barriers', 'doors', 'wires', 'platforms', 'crowns', 'neighbours', 'panels', 'covers'];
+/** Lines that are no areas: live strands and sills. */
+const STROKES = { wires: '#7a2f28', doors: '#c9a24b' };
 
 export class Flat {
   constructor(picture, { layout, film, sky, modes, short }) {
@@ -107,12 +110,13 @@ export class Flat {
   #outlines(c, view) {
     const rings = [...(this.layout.outlines ?? [])];
     rings.sort((a, b) => ORDER.indexOf(a.group) - ORDER.indexOf(b.group));
-    for (const { group, ring } of rings) {
-      trace(c, view, ring, true);
+    for (const { group, ring, closed } of rings) {
+      const area = closed !== false;
+      trace(c, view, ring, area);
       c.fillStyle = FILLS[group] ?? '#cccccc';
-      c.fill();
-      c.strokeStyle = 'rgba(60,64,70,.45)';
-      c.lineWidth = 1;
+      if (area) c.fill();
+      c.strokeStyle = area ? 'rgba(60,64,70,.45)' : STROKES[group] ?? '#55595e';
+      c.lineWidth = area ? 1 : 2;
       c.stroke();
     }
   }

@@ -38,6 +38,8 @@ export class Page {
     this.side = el('div', { class: 'rp-side' }, this.card.root, this.trips?.root ?? '');
     if (scenes.every(({ layout }) => !layout.cards?.length)) {
       this.trips?.root.append(el('p', { class: 'rp-quiet' }, t('noCards')));
+    } else if (scenes.some(({ layout }) => layout.cardsLeftOut > 0)) {
+      this.trips?.root.append(el('p', { class: 'rp-quiet' }, t('cardsLeftOut')));
     }
     const hasSide = !options.compact || options.card !== null;
     root.classList.toggle('rp-alone', !hasSide);

@@ -48,7 +48,7 @@ export class Stage {
     this.scene.add(this.animals.mesh, this.lines.mesh, this.cardLines.mesh);
     this.trails = new Trails(layout, film, modes, this.lines, 0.03);
     this.heat = new Heat(layout, this.drawings, film.ground, this.scene);
-    this.cameras = new Cameras(layout, film, picture, moved);
+    this.cameras = new Cameras(layout, picture, moved);
     this.signs = new Signs(layout, film, short);
     this.point = new Vector3();
     this.colour = new Color();
