@@ -183,9 +183,9 @@ public final class ReplayText {
 
     /** Where the sun stands. */
     private static void sun(Map<String, String> words) {
-        words.put("sun.none", "The layout has no site, so no sun is drawn.");
+        words.put("sun.none", "No site, so no sun is drawn");
         words.put("sun.night", "Night");
-        words.put("sun.dusk", "Dusk: the sun is below the horizon");
+        words.put("sun.dusk", "Dusk, sun below the horizon");
         words.put("sun.up", "Sun {height}° up in the {direction}");
         words.put("sun.n", "north");
         words.put("sun.ne", "north-east");

@@ -119,17 +119,18 @@ export class Page {
   /** The pictures in space, or flat where that cannot be or is not wanted. */
   makeStages() {
     const { player, t } = this;
+    const inSpace = !player.options.flat && Stage.possible();
     const stages = this.figures.map(({ scene, picture, note }) => {
-      if (!player.options.flat) {
+      if (inSpace) {
         try {
           const stage = new Stage(picture, scene, () => player.invalidate(), () => player.moved(stage));
           return stage;
         } catch (refused) {
           picture.replaceChildren();
-          note.textContent = t('noWebGl');
-          note.hidden = false;
         }
       }
+      if (!player.options.flat) say(note, t('noWebGl'));
+      note.hidden = Boolean(player.options.flat);
       return new Flat(picture, scene);
     });
     if (stages.some((stage) => stage.mode === '2d')) this.controls?.flat();
