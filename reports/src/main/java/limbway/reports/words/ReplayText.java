@@ -20,7 +20,8 @@ public final class ReplayText {
     /** Stands where the replay would be, until scripts run. */
     public static final String FALLBACK =
             "The replay needs a browser that runs scripts; everything it needs is in this file, and nothing is fetched. "
-                    + "Without scripts, or on paper, drawings show the travel: of all repetitions beside the answer.";
+                    + "Without scripts, or on paper, drawings show the travel: of this repetition here, if it is not too much for a "
+                    + "second drawing, and of all of them beside the answer.";
 
     private ReplayText() {}
 
