@@ -130,6 +130,7 @@ public final class ReplayText {
         words.put("card.runOne", "Go this way");
         words.put("card.running", "{at} of {of} s");
         words.put("card.taken", "Trips like this in all repetitions: {ground} over the ground, {above} off it.");
+        words.put("card.times", "taken {n} times");
         words.put("card.mend", "To mend:");
         words.put("card.oneWay", "There is only this way.");
         words.put("card.length", "{way}: {metres} m, {time}");

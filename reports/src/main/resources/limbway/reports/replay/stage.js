@@ -28,7 +28,8 @@ export class Stage {
   }
 
   /** @throws where the browser refuses after all */
-  constructor(picture, { layout, film, sky, modes, short }, changed, moved) {
+  constructor(picture, scene, changed, moved) {
+    const { layout, film, sky, modes } = scene;
     this.mode = '3d';
     this.layout = layout;
     this.film = film;
@@ -57,7 +58,7 @@ export class Stage {
     this.trails = new Trails(layout, film, modes, this.lines, 0.03);
     this.heat = new Heat(layout, this.drawings, film.ground, this.scene);
     this.cameras = new Cameras(layout, picture, moved);
-    this.signs = new Signs(layout, film, short);
+    this.signs = new Signs(scene);
     this.point = new Vector3();
     this.colour = new Color();
     this.unitM = dashUnitM(layout.bounds);
