@@ -1,6 +1,6 @@
 // One layout as a scene: what stands there, light, animals, trails, ways; drawn only when asked.
 
-import { Color, PCFShadowMap, PCFSoftShadowMap, Scene, Vector3, WebGLRenderer } from 'three';
+import { BasicShadowMap, Color, PCFSoftShadowMap, Scene, Vector3, WebGLRenderer } from 'three';
 import { Animals } from 'limbway/animals';
 import { Cameras } from 'limbway/cameras';
 import { el } from 'limbway/dom';
@@ -85,7 +85,8 @@ export class Stage {
     if (this.plain) return;
     this.plain = true;
     this.sun.plainer();
-    this.renderer.shadowMap.type = PCFShadowMap;
+    this.renderer.shadowMap.type = BasicShadowMap;
+    this.scene.traverse((each) => each.material && (each.material.needsUpdate = true));
     this.resize();
   }
 
