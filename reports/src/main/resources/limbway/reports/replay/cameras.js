@@ -31,6 +31,7 @@ export class Cameras {
     this.controls.addEventListener('start', () => {
       this.glide = null;
       this.away = 0;
+      this.touched = true;
     });
     this.outer = outerPoints(layout);
     this.view = 'overview';
@@ -50,6 +51,7 @@ export class Cameras {
   go(view, gently) {
     this.view = view;
     this.away = 0;
+    this.touched = false;
     const { ends, controls } = this;
     const point = this.viewpoint();
     if (point) {
@@ -140,6 +142,7 @@ export class Cameras {
   }
 
   zoom(factor) {
+    this.touched = true;
     const { camera, controls } = this;
     if (this.viewpoint()) {
       camera.fov = Math.min(75, Math.max(15, camera.fov / factor));
@@ -152,6 +155,7 @@ export class Cameras {
 
   /** Turns by angles in radians, as dragging does. */
   turn(across, up) {
+    this.touched = true;
     const offset = this.moved.copy(this.camera.position).sub(this.controls.target);
     const long = offset.length();
     const round = Math.atan2(offset.x, offset.z) + across;
@@ -163,6 +167,7 @@ export class Cameras {
 
   /** Looks from where another looks. */
   like(other) {
+    this.touched = true;
     this.view = other.view;
     this.glide = null;
     this.#put(other.camera.position, other.controls.target, other.camera.fov);

@@ -130,7 +130,11 @@ export class Player {
   }
 
   #resize() {
-    this.stages.forEach((stage) => stage.resize());
+    for (const stage of this.stages) {
+      stage.resize();
+      // what nobody turned by hand fills the picture again
+      if (stage.cameras && !stage.cameras.touched && this.state.followName === null) this.look(stage, false);
+    }
     this.page.resize();
     this.invalidate();
   }

@@ -56,7 +56,7 @@ export class Signs {
     card.ways.forEach((way, i) => {
       const at = run ? this.film.along(way.way, run.ms, this.goes) : this.at[i];
       const point = toPicture(at.x, at.y + (run ? RAISED_M : 0), at.z);
-      if (point) labels.way(point.x, point.y, this.texts[i], paintOf(way).rgb);
+      if (point) labels.way(point.x, point.y, labels.widthPx > ROOM_FOR_NAMES_PX ? this.texts[i] : way.name, paintOf(way).rgb);
     });
   }
 
