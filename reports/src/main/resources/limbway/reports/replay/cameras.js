@@ -5,6 +5,7 @@ import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import { fit, outerPoints } from 'limbway/fit';
 
 const GLIDE_S = 0.7;
+const NEAREST_M = 0.05;
 const LOOK_M = 0.5;
 /** How near the camera comes to what it follows, through the lens of the overview. */
 const NEAR_M = 17;
@@ -22,7 +23,7 @@ export const FIXED_VIEWS = Object.keys(VIEWS);
 export class Cameras {
   constructor(layout, canvas, changed) {
     this.layout = layout;
-    this.camera = new PerspectiveCamera(30, 1, 0.05, 5000);
+    this.camera = new PerspectiveCamera(30, 1, NEAREST_M, 5000);
     this.controls = new OrbitControls(this.camera, canvas);
     // one finger up or down moves the page, as everywhere on it
     canvas.style.touchAction = 'pan-y';
@@ -139,6 +140,16 @@ export class Cameras {
     controls.update();
     this.gliding = false;
     return left > CLOSE_ENOUGH_M;
+  }
+
+  /** Draws nothing so near that depths far away run together. */
+  adjust() {
+    const { camera, controls } = this;
+    const near = Math.max(NEAREST_M, this.viewpoint() ? 0 : 0.03 * camera.position.distanceTo(controls.target));
+    if (Math.abs(near - camera.near) < 0.1 * camera.near) return;
+    camera.near = near;
+    camera.far = Math.max(500, near * 20_000);
+    camera.updateProjectionMatrix();
   }
 
   zoom(factor) {

@@ -105,6 +105,7 @@ export class Stage {
     animals.set(ms, Boolean(state.run));
     const followed = state.follow >= 0 ? animals.now[state.follow] : null;
     const underWay = followed && !state.run ? this.cameras.follow(followed, state.calm ? Infinity : seconds) : false;
+    this.cameras.adjust();
     const card = state.card ? this.layout.cards[state.card.index] : null;
     lines.clear();
     this.trails.lay(ms, card ? 0 : state.trailMs, state.follow, state.run ? NOBODY : animals.now);

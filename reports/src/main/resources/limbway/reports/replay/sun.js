@@ -52,10 +52,12 @@ export class Sun {
     if (!this.sky) return;
     const sheet = new Mesh(
       new PlaneGeometry(this.radius * 5, this.radius * 5),
-      new ShadowMaterial({ color: '#39404a', opacity: SHEET_ALPHA }),
+      new ShadowMaterial({
+        color: '#39404a', opacity: SHEET_ALPHA, polygonOffset: true, polygonOffsetFactor: 4, polygonOffsetUnits: 4,
+      }),
     );
     sheet.rotation.x = -Math.PI / 2;
-    sheet.position.set(this.centre.x, y - 0.05, this.centre.z);
+    sheet.position.set(this.centre.x, y - 0.12, this.centre.z);
     sheet.receiveShadow = true;
     sheet.renderOrder = -1;
     this.sheet = sheet;
