@@ -22,6 +22,7 @@ final class CompareFiles {
     static void write(Path folder, CompareReport report) throws IOException {
         List<CsvTable> tables = new ArrayList<>(CompareTables.of(report.compared(), report.criteria()));
         List<Picture> pictures = new ArrayList<>(ComparePage.pictures(report));
+        pictures.addAll(ComparePage.watched(report));
         report.supplements().forEach(supplement -> {
             tables.addAll(supplement.data());
             pictures.addAll(supplement.pictures());

@@ -25,6 +25,9 @@ import limbway.sim.experiment.trial.Notebook;
 import limbway.sim.experiment.trial.Trial;
 import limbway.sim.experiment.trial.Trials;
 import limbway.sim.experiment.worlds.WorldSettings;
+import limbway.reports.measure.Measures;
+import limbway.sim.experiment.Experiment;
+import limbway.sim.experiment.Outcome;
 import limbway.sim.habitat.Habitat;
 
 /** Lets the group live in the layouts until it is known how they differ, and then once more with needs and energy alone. */
@@ -140,10 +143,29 @@ final class Comparing {
                                 progress);
             }
             Optional<Compared> bare = alone.map(this::renamed);
-            return compared.map(found -> new CompareReport(info(), criteria, renamed(found), bare, List.of()));
+            Optional<CompareReport> report = compared.map(
+                    found -> new CompareReport(info(), criteria, renamed(found), bare, List.of(), List.of()));
+            return report.map(found -> isWholeAsAssumed(found)
+                    ? found.watching(watched(found.ranked(), habitats, assumptions.day(), progress))
+                    : found);
         } catch (IllegalArgumentException e) {
             throw Refusal.of("a layout cannot be lived in", e.getMessage(), "", "see limbway check");
         }
+    }
+
+    /** The first repetition of the best layouts, lived once more as its journal was not kept; none if that was stopped. */
+    private List<Measures> watched(
+            List<Integer> ranked, List<Habitat> habitats, DaySettings day, CompareProgressLine progress) {
+        progress.next("one repetition of each layout, to be watched");
+        List<Measures> watched = new ArrayList<>();
+        for (int layout : ranked.subList(0, Math.min(CompareReport.MOST_WATCHED, ranked.size()))) {
+            Outcome lived = Experiment.run(habitats.get(layout), options.settings().repetitions(1, 1), day, progress);
+            if (!lived.complete()) {
+                return List.of();
+            }
+            watched.add(Measures.of(lived, options.thresholdM));
+        }
+        return watched;
     }
 
     /** Whether nothing is missing in a report. */

@@ -11,6 +11,7 @@ import limbway.reports.data.CompareInfo;
 import limbway.reports.measure.criterion.DesignCriterion;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
+import limbway.reports.words.ReplayText;
 import limbway.sim.experiment.comparison.Compared;
 import limbway.sim.experiment.comparison.Difference;
 import limbway.sim.experiment.statistics.Bootstrap;
@@ -37,7 +38,8 @@ public final class ComparePage {
      */
     public static String html(CompareReport report) {
         Compared compared = report.compared();
-        Html html = Html.page("Which layout: " + report.info().title());
+        String title = "Which layout: " + report.info().title();
+        Html html = report.watched().isEmpty() ? Html.page(title) : Html.pageWithScripts(title);
         html.close("header").open("main");
         html.element("h2 id=\"answer\"", "The answer");
         List<String> sentences = CompareText.sentences(report);
@@ -54,6 +56,9 @@ public final class ComparePage {
                     + ". Their differences in their own units are under Every difference.");
         }
         scorecard(html, report);
+        if (!report.watched().isEmpty()) {
+            ReplaySection.write(html, report);
+        }
         report.alone().ifPresent(alone -> {
             html.element("h2 id=\"worth\"", "With needs and energy alone").paragraph(PageText.WORTH);
             html.table("Travel off the ground with needs and energy alone", CompareViews.alone(report, alone));
@@ -93,10 +98,23 @@ public final class ComparePage {
                 CompareViews.differences(report.compared(), report.criteria()));
     }
 
+    /**
+     * What stands where the replay would be, to be written as files too.
+     *
+     * @param report what to tell
+     * @return a picture of the travel of one repetition in each layout that can be watched
+     */
+    public static List<Picture> watched(CompareReport report) {
+        return ReplaySection.pictures(report);
+    }
+
     private static void contents(Html html, CompareReport report) {
         html.open("nav aria-label=\"Contents\"").open("ul");
         html.link("differences", "How they differ");
         html.link("scorecard", "The scorecard");
+        if (!report.watched().isEmpty()) {
+            html.link("replay", ReplayText.HEADING);
+        }
         if (report.alone().isPresent()) {
             html.link("worth", "With needs and energy alone");
         }

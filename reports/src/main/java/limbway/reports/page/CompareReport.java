@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import limbway.reports.data.CompareInfo;
+import limbway.reports.measure.Measures;
 import limbway.reports.measure.criterion.DesignCriterion;
 import limbway.sim.experiment.comparison.Compared;
 import limbway.sim.experiment.comparison.Difference;
@@ -21,18 +22,24 @@ import limbway.sim.experiment.statistics.Interval;
  * @param alone the same layouts under the same chance with needs and energy alone; empty if that was not reached, or if the
  *     comparison itself is without worth
  * @param supplements further parts of the answer
+ * @param watched the first repetition of each layout that can be watched, best layout first; empty where none was lived to the end
  */
 public record CompareReport(
         CompareInfo info,
         List<DesignCriterion> criteria,
         Compared compared,
         Optional<Compared> alone,
-        List<Supplement> supplements) {
+        List<Supplement> supplements,
+        List<Measures> watched) {
+
+    /** As many layouts as can be told apart side by side. */
+    public static final int MOST_WATCHED = 4;
 
     /** Keeps copies of the lists. */
     public CompareReport {
         criteria = List.copyOf(criteria);
         supplements = List.copyOf(supplements);
+        watched = List.copyOf(watched);
     }
 
     /**
@@ -47,11 +54,26 @@ public record CompareReport(
                 criteria,
                 compared,
                 alone,
-                Stream.concat(supplements.stream(), Stream.of(supplement)).toList());
+                Stream.concat(supplements.stream(), Stream.of(supplement)).toList(),
+                watched);
     }
 
-    /** Numbers of the layouts, most travel off the ground first; without travel last. */
-    List<Integer> ranked() {
+    /**
+     * The same report with repetitions that can be watched.
+     *
+     * @param repetitions one for each layout that is shown, best layout first
+     * @return a copy
+     */
+    public CompareReport watching(List<Measures> repetitions) {
+        return new CompareReport(info, criteria, compared, alone, supplements, repetitions);
+    }
+
+    /**
+     * The layouts in order.
+     *
+     * @return numbers of the layouts, most travel off the ground first; without travel last
+     */
+    public List<Integer> ranked() {
         return IntStream.range(0, compared.layouts().size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(layout -> -mean(layout, 0)))

@@ -17,6 +17,12 @@ public final class ReplayText {
             "The first repetition, move by move, as it was simulated. Other repetitions differ by chance; the shares above and "
                     + "below rest on all of them.";
 
+    /** Stands above the replay of several layouts. */
+    public static final String SIDE_BY_SIDE =
+            "The first repetition in each layout, at the same time and from the same side, the best first; no more than four. The "
+                    + "animals begin with the same chance and then go their own ways. One repetition shows how a difference comes "
+                    + "about, not how great it is: that is told by the intervals above.";
+
     /** Stands where the replay would be, until scripts run. */
     public static final String FALLBACK =
             "The replay needs a browser that runs scripts; everything it needs is in this file, and nothing is fetched. "

@@ -90,6 +90,11 @@ class CompareCommandTest {
         String page = Files.readString(one.resolve("compare.html"));
         assertTrue(page.contains("\u25c6 best: "), "the best is marked by a sign and a word");
         assertTrue(page.contains("With needs and energy alone"));
+        String data = page.substring(page.indexOf("class=\"replay-data\">") + "class=\"replay-data\">".length());
+        JsonNode replay = new ObjectMapper().readTree(data.substring(0, data.indexOf("</script>")));
+        JsonNode answer = read(one.resolve("compare.json"));
+        assertEquals(
+                answer.get("layouts").size(), replay.get("layouts").size(), "each layout can be watched beside the others");
     }
 
     private static void assertSame(Path one, Path other) throws IOException {

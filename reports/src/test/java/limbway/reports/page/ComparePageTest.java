@@ -112,6 +112,7 @@ class ComparePageTest {
                 CRITERIA,
                 compared,
                 Optional.of(compared),
+                List.of(),
                 List.of());
     }
 
