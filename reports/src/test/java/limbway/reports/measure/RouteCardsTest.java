@@ -56,8 +56,7 @@ class RouteCardsTest {
 
     @Test
     void aGroundMetreOfTheRunIsOnACardOrLeftOut() {
-        double onCards =
-                cards.cards().stream().mapToDouble(RouteCard::groundM).sum();
+        double onCards = cards.cards().stream().mapToDouble(RouteCard::groundM).sum();
         double withCard = outcome.journals().stream()
                 .flatMap(journal -> journal.trips().stream())
                 .filter(trip -> cards.numberOf(trip).isPresent())
