@@ -124,7 +124,7 @@ public final class ReplayText {
         words.put("trips.way", "{from} → {to}");
         words.put("trips.over", "over the ground");
         words.put("trips.off", "off the ground");
-        words.put("trips.hasCard", "both ways");
+        words.put("trips.hasCard", "route card");
         words.put("trips.somewhere", "elsewhere");
     }
 
