@@ -1,0 +1,182 @@
+package limbway.reports.lesson;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Predicate;
+
+import limbway.model.body.Body;
+import limbway.model.enclosure.Enclosure;
+import limbway.model.explain.GroundReason;
+import limbway.model.explain.GroundReasons;
+import limbway.model.explain.PairWays;
+import limbway.model.explain.flip.FlipKind;
+import limbway.model.explain.flip.Flips;
+import limbway.model.explain.flip.TripQuestion;
+import limbway.model.graph.GraphSettings;
+import limbway.model.graph.RouteGraph;
+import limbway.model.route.Routes;
+import limbway.model.route.Search;
+import limbway.reports.measure.SafeBuilding;
+import limbway.sim.experiment.Outcome;
+import limbway.sim.habitat.Habitat;
+
+/** Chooses the trip that is taught: the one with most metres on the ground that a single change can turn. */
+public final class TripChoice {
+
+    /** So many trips are looked at for a change that turns them. Assumption. */
+    private static final int MOST_TRIED = 8;
+
+    /** So many holds are compiled for each kind of change and trip while looking. Assumption. */
+    private static final long HOLDS_ALLOWED = 15_000;
+
+    private static final List<FlipKind> ORDER =
+            List.of(FlipKind.GAP, FlipKind.THINNER, FlipKind.LINK, FlipKind.DETOUR, FlipKind.END);
+
+    private final Habitat habitat;
+    private final List<Habitat> others;
+    private final TripWish wish;
+    private final List<TripTally> tallies;
+    private final Map<Body, GroundReasons> reasons = new LinkedHashMap<>();
+
+    private TripChoice(Outcome lived, List<Habitat> others, TripWish wish) {
+        this.habitat = lived.habitat();
+        this.others = List.copyOf(others);
+        this.wish = wish;
+        this.tallies = TripTally.of(lived);
+    }
+
+    /**
+     * Chooses the trip.
+     *
+     * <p>Where no trip takes the ground, the one made most often is taught, with the way over the ground beside it.
+     *
+     * @param lived the layout that is taught, with at least one finished replication
+     * @param others other layouts, which may turn a trip
+     * @param wish which trips are meant
+     * @return the trip; empty if no way joins any of the places meant
+     */
+    public static Optional<TaughtTrip> of(Outcome lived, List<Habitat> others, TripWish wish) {
+        return new TripChoice(lived, others, wish).find();
+    }
+
+    private Optional<TaughtTrip> find() {
+        if (wish.isWhole()) {
+            return trip(wish.body().orElseThrow(), wish.from().orElseThrow(), wish.to().orElseThrow());
+        }
+        List<TaughtTrip> made = new ArrayList<>();
+        for (TripTally tally : tallies) {
+            if (wish.allows(tally.body(), tally.from(), tally.to())) {
+                trip(tally.body(), tally.from(), tally.to()).filter(TripChoice::leads).ifPresent(made::add);
+            }
+        }
+        List<TaughtTrip> onGround = made.stream()
+                .filter(TaughtTrip::takesGround)
+                .limit(MOST_TRIED)
+                .toList();
+        return first(onGround, this::isTurnedByOneChange)
+                .or(() -> first(onGround, this::isTurnedByLayout))
+                .or(() -> first(onGround, trip -> true))
+                .or(() -> first(made, trip -> trip.ways().overGround().isPresent()))
+                .or(() -> first(made, trip -> true))
+                .or(this::anyTrip);
+    }
+
+    private static Optional<TaughtTrip> first(List<TaughtTrip> trips, Predicate<TaughtTrip> wanted) {
+        return trips.stream().filter(wanted).findFirst();
+    }
+
+    /** A place that is reached from another without a move is no trip. */
+    private static boolean leads(TaughtTrip trip) {
+        return trip.ways().cheapest().milliJ() > 0;
+    }
+
+    /** Where nobody travelled: the first two places that are joined. */
+    private Optional<TaughtTrip> anyTrip() {
+        List<String> places =
+                habitat.graph().resources().stream().map(place -> place.id()).toList();
+        for (Body body : habitat.bodies()) {
+            for (String from : places) {
+                for (String to : places) {
+                    if (!from.equals(to) && wish.allows(body, from, to)) {
+                        Optional<TaughtTrip> trip = trip(body, from, to).filter(TripChoice::leads);
+                        if (trip.isPresent()) {
+                            return trip;
+                        }
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<TaughtTrip> trip(Body body, String from, String to) {
+        Routes routes = habitat.routes(body);
+        RouteGraph graph = habitat.graph();
+        int start = graph.resourceNumber(from);
+        int end = graph.resourceNumber(to);
+        if (!(PairWays.find(routes, habitat.sharpness(), start, end) instanceof Search.Reached ways)) {
+            return Optional.empty();
+        }
+        Enclosure enclosure = habitat.layout().enclosure();
+        GroundReason reason = reasons.computeIfAbsent(body, who -> new GroundReasons(enclosure, routes))
+                .of(start, end, ways);
+        TripQuestion question = new TripQuestion(
+                enclosure,
+                GraphSettings.forBodies(habitat.bodies()),
+                body,
+                habitat.energy(),
+                habitat.sharpness(),
+                OptionalInt.empty(),
+                from,
+                to);
+        return Optional.of(tallies.stream()
+                .filter(tally -> tally.body().equals(body)
+                        && tally.from().equals(from)
+                        && tally.to().equals(to))
+                .findFirst()
+                .map(tally -> new TaughtTrip(
+                        question, ways, reason, tally.tripsPerDay(), tally.groundTripsPerDay(), tally.motives()))
+                .orElse(new TaughtTrip(question, ways, reason, 0, 0, List.of())));
+    }
+
+    private boolean isTurnedByOneChange(TaughtTrip trip) {
+        GroundReasons ofBody = reasons.get(trip.body());
+        RouteGraph graph = habitat.graph();
+        boolean bothOnGround = List.of(trip.from(), trip.to()).stream()
+                .noneMatch(
+                        place -> ofBody.islands().isUsedOffGround(graph.useHolds(graph.resourceNumber(place))));
+        if (bothOnGround) {
+            return false;
+        }
+        SafeBuilding limits = new SafeBuilding(trip.question().enclosure(), habitat.bodies());
+        return ORDER.stream().anyMatch(kind -> !Flips.find(
+                        trip.question(), graph, trip.reason(), limits, Set.of(kind), HOLDS_ALLOWED)
+                .flips()
+                .isEmpty());
+    }
+
+    private boolean isTurnedByLayout(TaughtTrip trip) {
+        return others.stream().anyMatch(other -> in(other, trip)
+                .map(Costs::of)
+                .filter(Costs::isOffGround)
+                .isPresent());
+    }
+
+    /** What the trip finds in another layout; empty where one of its places is not there. */
+    static Optional<Search> in(Habitat other, TaughtTrip trip) {
+        List<String> places =
+                other.graph().resources().stream().map(place -> place.id()).toList();
+        return places.contains(trip.from()) && places.contains(trip.to())
+                ? Optional.of(PairWays.find(
+                        other.routes(trip.body()),
+                        other.sharpness(),
+                        places.indexOf(trip.from()),
+                        places.indexOf(trip.to())))
+                : Optional.empty();
+    }
+}
