@@ -15,6 +15,7 @@ import limbway.model.study.Variant;
 import limbway.reports.data.RunInfo;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Measures;
+import limbway.reports.measure.RouteCards;
 import limbway.reports.page.Report;
 import limbway.scenarios.Reading;
 import limbway.scenarios.ScenarioReader;
@@ -67,6 +68,7 @@ public final class Yard {
                 others,
                 List.of(),
                 List.of(),
-                Audit.of(layouts.get(0).outcome().habitat()));
+                Audit.of(layouts.get(0).outcome().habitat()),
+                RouteCards.withoutFlips(layouts.get(0).outcome()));
     }
 }

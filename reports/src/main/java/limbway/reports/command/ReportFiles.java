@@ -23,7 +23,7 @@ final class ReportFiles {
     private ReportFiles() {}
 
     static void write(Path folder, Report report, Instant started, Instant finished, int threads) throws IOException {
-        DataFolder.write(folder, report.info(), report.measures(), report.others());
+        DataFolder.write(folder, report.info(), report.measures(), report.others(), report.cards());
         WholeFile.write(folder.resolve("report.html"), ReportPage.html(report));
         pictures(folder, ReportPage.pictures(report));
         // what the clock and the machine decide stands apart, so that everything else can be compared byte by byte

@@ -18,6 +18,7 @@ import limbway.reports.data.Json;
 import limbway.reports.data.RunInfo;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Measures;
+import limbway.reports.measure.RouteCards;
 import limbway.reports.page.Report;
 import limbway.reports.words.Cautions;
 
@@ -105,7 +106,8 @@ final class RunCommand implements Callable<Integer> {
                 others,
                 lived.alone(),
                 lived.leftOut(),
-                Audit.of(lived.outcomes().get(0).habitat()));
+                Audit.of(lived.outcomes().get(0).habitat()),
+                RouteCards.of(lived.outcomes().get(0)));
     }
 
     private static int end(Path folder, Living.Lived lived, PrintWriter err) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import limbway.reports.measure.Measures;
+import limbway.reports.measure.RouteCards;
 
 /** Writes the tables of a run with their description, and the record of the run. */
 public final class DataFolder {
@@ -20,9 +21,11 @@ public final class DataFolder {
      * @param info how the run was made
      * @param measures what came out of the layout in question; its trips and stays are written
      * @param others what came out of other layouts; only measures are written
+     * @param cards trips of the layout in question
      * @throws IOException if a file cannot be written
      */
-    public static void write(Path folder, RunInfo info, Measures measures, List<Measures> others) throws IOException {
+    public static void write(Path folder, RunInfo info, Measures measures, List<Measures> others, RouteCards cards)
+            throws IOException {
         List<Measures> layouts = new ArrayList<>(List.of(measures));
         layouts.addAll(others);
         JournalTables journal = new JournalTables(measures.outcome());
@@ -35,6 +38,9 @@ public final class DataFolder {
                 journal.displacements(),
                 computed.measures(),
                 computed.groundUse(),
+                UseTables.supports(layouts),
+                UseTables.ground(layouts),
+                RouteCardTable.of(measures.layout(), cards),
                 ActivityTable.of(layouts)));
         VisibilityTable.of(layouts).ifPresent(tables::add);
         tables(

@@ -35,6 +35,21 @@ public final class Json {
     }
 
     /**
+     * Text of a value on one line, safe to stand within a script element of a page.
+     *
+     * @param value maps, lists, texts, numbers, truth values and null
+     * @return JSON in which every {@code <} is written as an escape, so that no markup can begin in it
+     * @throws IllegalArgumentException if the value holds something else
+     */
+    public static String embedded(Object value) {
+        try {
+            return new ObjectMapper().writeValueAsString(value).replace("<", "\\u003c");
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("answer cannot be written as JSON", e);
+        }
+    }
+
+    /**
      * An interval as an object.
      *
      * @param interval a mean with its interval

@@ -18,6 +18,7 @@ import limbway.sim.experiment.Outcome;
  * @param waiting how animals get in each other's way
  * @param budget how they divide their day
  * @param visibility how much visitors see of them; empty where there are no viewpoints
+ * @param use where their waking time is spent
  */
 public record Measures(
         Outcome outcome,
@@ -29,7 +30,8 @@ public record Measures(
         List<AnimalEnergy> energy,
         Waiting waiting,
         Budget budget,
-        Optional<Visibility> visibility) {
+        Optional<Visibility> visibility,
+        UseOfPlaces use) {
 
     /** Keeps copies of the lists. */
     public Measures {
@@ -61,7 +63,8 @@ public record Measures(
                 AnimalEnergy.of(outcome),
                 Waiting.of(outcome),
                 Budget.of(outcome),
-                Visibility.of(outcome));
+                Visibility.of(outcome),
+                UseOfPlaces.of(outcome));
     }
 
     /**

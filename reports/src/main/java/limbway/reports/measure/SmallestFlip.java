@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
+import limbway.model.body.Body;
 import limbway.model.explain.GroundReason;
 import limbway.model.explain.flip.Flip;
 import limbway.model.explain.flip.FlipAnswer;
@@ -34,22 +35,37 @@ public final class SmallestFlip {
      * @return a change, or empty if none was found soon
      */
     public static Optional<Flip> of(Habitat habitat, PairUse use) {
-        if (use.reason() instanceof GroundReason.OffGroundIsCheapest) {
+        return of(habitat, use.body(), use.from(), use.to(), OptionalInt.empty(), use.reason());
+    }
+
+    /**
+     * The first change that turns trips between two places at a time of day.
+     *
+     * @param habitat where they were made
+     * @param body who makes them
+     * @param from name of the place where they start
+     * @param to name of the place where they end
+     * @param atSecond seconds after midnight, with doors as they are then; empty with all doors open that ever are
+     * @param reason why they lead over the ground
+     * @return a change, or empty if none was found soon
+     */
+    public static Optional<Flip> of(
+            Habitat habitat, Body body, String from, String to, OptionalInt atSecond, GroundReason reason) {
+        if (reason instanceof GroundReason.OffGroundIsCheapest) {
             return Optional.empty();
         }
         TripQuestion question = new TripQuestion(
                 habitat.layout().enclosure(),
                 GraphSettings.forBodies(habitat.bodies()),
-                use.body(),
+                body,
                 habitat.energy(),
                 habitat.sharpness(),
-                OptionalInt.empty(),
-                use.from(),
-                use.to());
+                atSecond,
+                from,
+                to);
         SafeBuilding limits = new SafeBuilding(habitat.layout().enclosure(), habitat.bodies());
         for (FlipKind kind : ORDER) {
-            FlipAnswer answer =
-                    Flips.find(question, habitat.graph(), use.reason(), limits, Set.of(kind), HOLDS_ALLOWED);
+            FlipAnswer answer = Flips.find(question, habitat.graph(), reason, limits, Set.of(kind), HOLDS_ALLOWED);
             if (!answer.flips().isEmpty()) {
                 return Optional.of(answer.flips().get(0));
             }

@@ -6,6 +6,7 @@ import limbway.reports.data.RunInfo;
 import limbway.reports.measure.Audit;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.NeedsAlone;
+import limbway.reports.measure.RouteCards;
 
 /**
  * Everything the report page shows.
@@ -17,6 +18,7 @@ import limbway.reports.measure.NeedsAlone;
  *     shorter if the run was stopped early
  * @param leftOut names of layouts that should have been run too, and were not because the run was stopped early
  * @param audit what was found before the run
+ * @param cards the trips of the layout in question
  */
 public record Report(
         RunInfo info,
@@ -24,7 +26,8 @@ public record Report(
         List<Measures> others,
         List<NeedsAlone> alone,
         List<String> leftOut,
-        Audit audit) {
+        Audit audit,
+        RouteCards cards) {
 
     /** Keeps copies of the lists. */
     public Report {

@@ -12,8 +12,9 @@ import limbway.reports.chart.ShareChart;
 import limbway.reports.chart.TwoWaysChart;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.Weight;
+import limbway.reports.words.ReplayText;
 
-/** The whole report as one HTML page that needs no other file, no script and no network. */
+/** The whole report as one HTML page that needs no other file and no network, and no script but for its replay. */
 public final class ReportPage {
 
     private ReportPage() {}
@@ -25,11 +26,13 @@ public final class ReportPage {
      * @return HTML, ending with a line end; the same report gives the same text
      */
     public static String html(Report report) {
-        Html html = Html.page(report.info().title() + ", " + report.info().layout());
+        Html html = Html.pageWithScripts(
+                report.info().title() + ", " + report.info().layout());
         incomplete(html, report);
         mustMend(html, report);
         html.close("header").open("main");
         AnswerSection.write(html, report);
+        ReplaySection.write(html, report);
         contents(html, report);
         GroundSection.write(html, report);
         DaySections.write(html, report);
@@ -106,6 +109,7 @@ public final class ReportPage {
 
     private static void contents(Html html, Report report) {
         html.open("nav aria-label=\"Contents\"").open("ul");
+        html.link("replay", ReplayText.HEADING);
         html.link("ground", "Where and why the ground is used");
         html.link("hours", "Through the day");
         html.link("heights", "Heights used");

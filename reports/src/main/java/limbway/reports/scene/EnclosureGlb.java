@@ -42,7 +42,8 @@ public final class EnclosureGlb {
         return new GlbWriter(scenes).bytes();
     }
 
-    private static SceneNode things(Enclosure enclosure) {
+    /** Everything that stands there, in groups. */
+    static SceneNode things(Enclosure enclosure) {
         List<SceneNode> groups = new ArrayList<>(Structures.groups(enclosure));
         groups.addAll(Stops.groups(enclosure.bounds()));
         groups.addAll(Shades.groups(enclosure.shading()));

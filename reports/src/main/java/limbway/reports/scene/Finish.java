@@ -1,5 +1,7 @@
 package limbway.reports.scene;
 
+import java.util.Locale;
+
 import limbway.model.body.LocomotorMode;
 import limbway.model.enclosure.BarrierKind;
 import limbway.model.enclosure.CoverKind;
@@ -62,6 +64,34 @@ enum Finish {
 
     String word() {
         return word;
+    }
+
+    /** The colour as code values of sRGB, as style sheets write it. */
+    String hex() {
+        return String.format(Locale.ROOT, "#%06x", rgb);
+    }
+
+    /** Whether its shadow is drawn: not that of what is thin, clear, a mark, or only kept free. */
+    boolean castsShadow() {
+        return switch (this) {
+            case STEEL,
+                    TIMBER,
+                    BARK,
+                    FIBRE,
+                    CONCRETE,
+                    DECK,
+                    HAMMOCK,
+                    CROWN,
+                    OBSTACLE,
+                    WALL,
+                    PLANTING,
+                    DOOR,
+                    ROOF,
+                    SAIL,
+                    BUILDING,
+                    NEIGHBOUR -> true;
+            default -> false;
+        };
     }
 
     /** How much is covered of what lies behind, above 0 to 1. */
