@@ -21,10 +21,11 @@ public final class WayBars {
     /**
      * One bar.
      *
-     * @param label what it is, told above it
+     * @param heading what this bar and those after it are about, told over it; empty where it goes on
+     * @param label what it is
      * @param energy its energy; empty where there is no such way
      */
-    public record Row(String label, Optional<EnergyByPart> energy) {}
+    public record Row(String heading, String label, Optional<EnergyByPart> energy) {}
 
     /** Width of the picture [px]. */
     public static final int WIDTH_PX = 480;
@@ -32,14 +33,14 @@ public final class WayBars {
     private static final double LEFT_PX = 8;
     private static final double RIGHT_PX = 12;
     private static final double LINE_PX = 17;
-    private static final double BAR_PX = 26;
+    private static final double BAR_PX = 28;
     private static final double BETWEEN_PX = 14;
     private static final double KEY_LINE_PX = 22;
     private static final double BOX_PX = 14;
     private static final double MILLI = 1000;
 
-    /** Letters of a label that surely fit into a line; the rest goes to the next. */
-    private static final int LINE_LETTERS = 62;
+    /** Letters of a heading that surely fit into a line; the rest goes to the next. */
+    private static final int LINE_LETTERS = 60;
 
     private final List<Row> rows;
     private final List<LocomotorMode> modes;
@@ -79,11 +80,15 @@ public final class WayBars {
     }
 
     private double heightPx() {
-        double height = 10 + keyLines().size() * KEY_LINE_PX;
+        double height = BETWEEN_PX + keyLines().size() * KEY_LINE_PX;
         for (Row row : rows) {
-            height += lines(label(row)).size() * LINE_PX + BAR_PX + BETWEEN_PX;
+            height += headingPx(row) + LINE_PX + BAR_PX;
         }
         return height;
+    }
+
+    private static double headingPx(Row row) {
+        return row.heading.isEmpty() ? 0 : BETWEEN_PX + lines(row.heading).size() * LINE_PX;
     }
 
     private static String label(Row row) {
@@ -95,12 +100,17 @@ public final class WayBars {
         Lettering letters = new Lettering(g);
         double y = 4;
         for (Row row : rows) {
-            for (String line : lines(label(row))) {
-                y += LINE_PX;
-                letters.from(line, LEFT_PX, y - 4, Style.type(13), Style.INK);
+            if (!row.heading.isEmpty()) {
+                y += BETWEEN_PX;
+                for (String line : lines(row.heading)) {
+                    y += LINE_PX;
+                    letters.from(line, LEFT_PX, y - 4, Style.strongType(13), Style.INK);
+                }
             }
-            bar(g, row, y + 2, letters);
-            y += BAR_PX + BETWEEN_PX;
+            y += LINE_PX;
+            letters.from(label(row), LEFT_PX, y - 4, Style.type(13), Style.INK);
+            bar(g, row, y, letters);
+            y += BAR_PX;
         }
         key(g, y, letters);
     }
@@ -140,7 +150,7 @@ public final class WayBars {
     }
 
     private void key(Graphics2D g, double topPx, Lettering letters) {
-        double y = topPx + 4;
+        double y = topPx + BETWEEN_PX / 2;
         for (List<LocomotorMode> line : keyLines()) {
             double x = LEFT_PX;
             for (LocomotorMode mode : line) {
@@ -179,9 +189,9 @@ public final class WayBars {
 
     private DataTable table() {
         return new DataTable(
-                List.of("way", "energy"),
+                List.of("what", "way", "energy"),
                 rows.stream()
-                        .map(row -> List.of(row.label, row.energy.map(EnergyText::sum).orElse("no way")))
+                        .map(row -> List.of(row.heading, row.label, row.energy.map(EnergyText::sum).orElse("no way")))
                         .toList());
     }
 }

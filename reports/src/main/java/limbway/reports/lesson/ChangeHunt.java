@@ -44,6 +44,12 @@ public final class ChangeHunt {
     private static final double LONGEST_M = 15;
     private static final double HALF = 0.5;
 
+    /** A change that just turns the trip is also tried so many times as large. */
+    private static final double MORE = 2;
+
+    /** From this share of trips on it is surely turned. Assumption. */
+    private static final double SURE = 0.75;
+
     private final TaughtTrip trip;
     private final Enclosure enclosure;
     private final RouteGraph graph;
@@ -105,22 +111,35 @@ public final class ChangeHunt {
                         trials.of(FlipText.what(change), "- " + ChangeLine.of(change, enclosure), alterations));
     }
 
-    /** One change of each kind that turns the trip, and half of the first one that can be halved. */
+    /** One change of each kind that turns the trip, and less of the first one of which less does not. */
     private void flips(FlipAnswer answer) {
         Set<Class<?>> kinds = new LinkedHashSet<>();
         for (Flip flip : answer.flips()) {
             if (kinds.size() < MOST_FLIPS && kinds.add(flip.change().getClass())) {
-                tried(flip.change()).ifPresent(this::add);
+                surer(flip).or(() -> tried(flip.change())).ifPresent(this::add);
             }
         }
         for (Flip flip : answer.flips()) {
-            Change half = flip.change().withAmount(flip.change().amountM() * HALF);
-            Optional<TriedChange> less = half.equals(flip.change()) ? Optional.empty() : tried(half);
-            if (less.filter(one -> !turns(trip, one)).isPresent()) {
-                add(less.get());
+            Change less = flip.change().withAmount(decimetre(flip.change().amountM() * HALF));
+            Optional<TriedChange> tooLittle = less.equals(flip.change()) ? Optional.empty() : tried(less);
+            if (tooLittle.filter(one -> !turns(trip, one)).isPresent()) {
+                add(tooLittle.get());
                 return;
             }
         }
+    }
+
+    /** Of a change that only just turns the trip, so much more that it surely does, if that helps. */
+    private Optional<TriedChange> surer(Flip flip) {
+        Change more = flip.change().withAmount(decimetre(flip.change().amountM() * MORE));
+        return more.equals(flip.change()) || flip.share() >= SURE
+                ? Optional.empty()
+                : tried(more).filter(one -> one.costs().offGroundShare() >= SURE && turns(trip, one));
+    }
+
+    /** A size as somebody would write it down. */
+    private static double decimetre(double metres) {
+        return Math.max(1, Math.rint(metres * 10)) / 10;
     }
 
     /** The place it leads to put on a deck nearby, where that does not help. */

@@ -64,8 +64,8 @@ final class ChangeStep {
     private static List<Block> after(LessonSource source, TaughtTrip trip, List<TriedChange> turning) {
         List<WayBars.Row> rows = new ArrayList<>();
         for (TriedChange change : source.changes()) {
-            rows.add(new WayBars.Row(change.words() + ": " + LessonText.OVER, change.overEnergy()));
-            rows.add(new WayBars.Row(LessonText.OFF, change.offEnergy()));
+            rows.add(new WayBars.Row(change.words(), LessonText.OVER, change.overEnergy()));
+            rows.add(new WayBars.Row("", LessonText.OFF, change.offEnergy()));
         }
         List<Block> blocks = new ArrayList<>(List.of(new Block.Words(LessonText.AFTER_CHANGING)));
         if (rows.stream().anyMatch(row -> row.energy().isPresent())) {

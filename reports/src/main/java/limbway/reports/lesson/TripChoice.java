@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.Predicate;
 
 import limbway.model.body.Body;
@@ -14,14 +13,12 @@ import limbway.model.enclosure.Enclosure;
 import limbway.model.explain.GroundReason;
 import limbway.model.explain.GroundReasons;
 import limbway.model.explain.PairWays;
-import limbway.model.explain.flip.FlipKind;
-import limbway.model.explain.flip.Flips;
 import limbway.model.explain.flip.TripQuestion;
 import limbway.model.graph.GraphSettings;
 import limbway.model.graph.RouteGraph;
 import limbway.model.route.Routes;
 import limbway.model.route.Search;
-import limbway.reports.measure.SafeBuilding;
+import limbway.reports.measure.SmallestFlip;
 import limbway.sim.experiment.Outcome;
 import limbway.sim.habitat.Habitat;
 
@@ -30,12 +27,6 @@ public final class TripChoice {
 
     /** So many trips are looked at for a change that turns them. Assumption. */
     private static final int MOST_TRIED = 8;
-
-    /** So many holds are compiled for each kind of change and trip while looking. Assumption. */
-    private static final long HOLDS_ALLOWED = 15_000;
-
-    private static final List<FlipKind> ORDER =
-            List.of(FlipKind.GAP, FlipKind.THINNER, FlipKind.LINK, FlipKind.DETOUR, FlipKind.END);
 
     private final Habitat habitat;
     private final List<Habitat> others;
@@ -78,7 +69,9 @@ public final class TripChoice {
                 .filter(TaughtTrip::takesGround)
                 .limit(MOST_TRIED)
                 .toList();
-        return first(onGround, this::isTurnedByOneChange)
+        List<TaughtTrip> turnable =
+                made.stream().filter(TaughtTrip::takesGround).filter(this::holdsAnEnd).limit(MOST_TRIED).toList();
+        return first(turnable, this::isTurnedByOneChange)
                 .or(() -> first(onGround, this::isTurnedByLayout))
                 .or(() -> first(onGround, trip -> true))
                 .or(() -> first(made, trip -> trip.ways().overGround().isPresent()))
@@ -144,20 +137,17 @@ public final class TripChoice {
                 .orElse(new TaughtTrip(question, ways, reason, 0, 0, List.of())));
     }
 
-    private boolean isTurnedByOneChange(TaughtTrip trip) {
-        GroundReasons ofBody = reasons.get(trip.body());
+    /** Where both places are used from the ground only, no single change helps. */
+    private boolean holdsAnEnd(TaughtTrip trip) {
         RouteGraph graph = habitat.graph();
-        boolean bothOnGround = List.of(trip.from(), trip.to()).stream()
-                .noneMatch(
-                        place -> ofBody.islands().isUsedOffGround(graph.useHolds(graph.resourceNumber(place))));
-        if (bothOnGround) {
-            return false;
-        }
-        SafeBuilding limits = new SafeBuilding(trip.question().enclosure(), habitat.bodies());
-        return ORDER.stream().anyMatch(kind -> !Flips.find(
-                        trip.question(), graph, trip.reason(), limits, Set.of(kind), HOLDS_ALLOWED)
-                .flips()
-                .isEmpty());
+        GroundReasons ofBody = reasons.get(trip.body());
+        return List.of(trip.from(), trip.to()).stream()
+                .anyMatch(place -> ofBody.islands().isUsedOffGround(graph.useHolds(graph.resourceNumber(place))));
+    }
+
+    private boolean isTurnedByOneChange(TaughtTrip trip) {
+        return SmallestFlip.of(habitat, trip.body(), trip.from(), trip.to(), OptionalInt.empty(), trip.reason())
+                .isPresent();
     }
 
     private boolean isTurnedByLayout(TaughtTrip trip) {

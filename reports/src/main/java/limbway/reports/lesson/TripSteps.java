@@ -134,8 +134,8 @@ final class TripSteps {
                 "lesson-energy",
                 LessonSentence.energyOf(trip.from(), trip.to()),
                 List.of(
-                        new WayBars.Row(LessonText.OVER, over.map(Way::energy)),
-                        new WayBars.Row(LessonText.OFF, off.map(Way::energy))))));
+                        new WayBars.Row("", LessonText.OVER, over.map(Way::energy)),
+                        new WayBars.Row("", LessonText.OFF, off.map(Way::energy))))));
         return new Step.Told("see", LessonText.SEE, blocks);
     }
 }

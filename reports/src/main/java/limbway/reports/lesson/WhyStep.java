@@ -57,13 +57,15 @@ final class WhyStep {
                 .map(mode -> Choice.of(
                         PartText.doing(mode),
                         mode == most,
-                        LessonSentence.part(mode, energy.part(mode), energy.totalMilliJ(), mode == most)))
+                        LessonSentence.verdict(
+                                mode == most,
+                                LessonSentence.part(mode, energy.part(mode), energy.totalMilliJ()))))
                 .toList();
         return Optional.of(new Question(
                 "dearest-part",
                 LessonSentence.whichPart(trip.takesGround()),
                 choices,
-                LessonSentence.part(most, energy.part(most), energy.totalMilliJ(), true)));
+                LessonSentence.part(most, energy.part(most), energy.totalMilliJ())));
     }
 
     private static Optional<Question> decides(TaughtTrip trip) {

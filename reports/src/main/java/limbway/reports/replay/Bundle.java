@@ -41,6 +41,15 @@ public final class Bundle {
      * @return an import map and a script, the same at every call
      */
     public static String markup() {
+        return importMap() + START;
+    }
+
+    /**
+     * The modules alone, for a page that mounts the player itself.
+     *
+     * @return an import map, the same at every call
+     */
+    public static String importMap() {
         Map<String, String> imports = new LinkedHashMap<>();
         String three = text(THREE + "build/three.module.min.js");
         if (!three.contains(CORE_BESIDE)) {
@@ -54,7 +63,7 @@ public final class Bundle {
         for (String module : text(MODULES).lines().toList()) {
             imports.put("limbway/" + module, url(text(module + ".js")));
         }
-        return "<script type=\"importmap\">" + Json.embedded(Map.of("imports", imports)) + "</script>\n" + START;
+        return "<script type=\"importmap\">" + Json.embedded(Map.of("imports", imports)) + "</script>\n";
     }
 
     private static String url(String script) {

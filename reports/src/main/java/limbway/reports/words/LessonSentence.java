@@ -118,10 +118,8 @@ public final class LessonSentence {
     }
 
     /** What one part costs of the whole. */
-    public static String part(LocomotorMode mode, long milliJ, long totalMilliJ, boolean isRight) {
-        return verdict(
-                isRight,
-                sentence(PartText.doing(mode) + " takes " + energy(milliJ) + " of " + energy(totalMilliJ)));
+    public static String part(LocomotorMode mode, long milliJ, long totalMilliJ) {
+        return sentence(PartText.doing(mode) + " takes " + energy(milliJ) + " of " + energy(totalMilliJ));
     }
 
     /** A question. */
@@ -332,7 +330,8 @@ public final class LessonSentence {
         return milliJ.isPresent() ? energy(milliJ.getAsLong()) : NO_WAY;
     }
 
-    private static String count(int number, String noun) {
+    /** A number of things. */
+    public static String count(int number, String noun) {
         return number + " " + noun + (number == 1 ? "" : "s");
     }
 

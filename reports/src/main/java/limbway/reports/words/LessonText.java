@@ -40,6 +40,42 @@ public final class LessonText {
     /** Heading of a step. */
     public static final String OWN_WORDS = "In your own words";
 
+    /** Before the title of the scenario. */
+    public static final String TITLE = "Why an ape takes the ground: ";
+
+    /** Before the number of a step. */
+    public static final String STEP = "Step ";
+
+    /** A button. */
+    public static final String BACK = "Back";
+
+    /** A button. */
+    public static final String NEXT = "Next";
+
+    /** A button. */
+    public static final String CHECK = "Check";
+
+    /** A button. */
+    public static final String COMPARE = "Compare";
+
+    /** A button. */
+    public static final String PRINT = "Print as a handout";
+
+    /** What is said to whoever checks without having chosen. */
+    public static final String CHOOSE = "Choose one of the answers first.";
+
+    /** Over the answers of a question, to unfold. */
+    public static final String ANSWERS_HERE = "What is said to each answer";
+
+    /** Heading of the last page of the handout. */
+    public static final String ANSWERS = "Answers";
+
+    /** Before how the lesson was made. */
+    public static final String MADE = "Made from ";
+
+    /** After how the lesson was made. */
+    public static final String RECORD = "Questions, answers and numbers are in data/lesson.csv, every number used in lesson.json.";
+
     /** Under the title of the page. */
     public static final String INTRODUCTION =
             "A lesson about this enclosure: which way an ape takes through it, and why. Say what you expect before you look; "
