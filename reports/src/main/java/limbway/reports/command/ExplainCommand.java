@@ -22,18 +22,15 @@ import limbway.model.enclosure.Door;
 import limbway.model.enclosure.Enclosure;
 import limbway.model.enclosure.Resource;
 import limbway.model.explain.GroundReason;
-import limbway.model.explain.GroundReasons;
-import limbway.model.explain.PairWays;
 import limbway.model.explain.flip.FlipAnswer;
 import limbway.model.explain.flip.Flips;
 import limbway.model.explain.flip.TripQuestion;
-import limbway.model.graph.GraphSettings;
 import limbway.model.graph.RouteGraph;
-import limbway.model.route.Routes;
 import limbway.model.route.Search;
 import limbway.model.route.Way;
 import limbway.reports.data.Json;
 import limbway.reports.measure.SafeBuilding;
+import limbway.reports.measure.TripExplainer;
 import limbway.reports.words.Cautions;
 import limbway.reports.words.Figures;
 import limbway.reports.words.MendText;
@@ -117,13 +114,14 @@ final class ExplainCommand implements Callable<Integer> {
     public Integer call() throws Refusal, NotDone {
         Question question = Question.of(options);
         Habitat habitat = question.habitat();
-        Routes routes = routes(habitat);
+        TripExplainer explainer = new TripExplainer(
+                habitat, body(habitat), at == null ? OptionalInt.empty() : OptionalInt.of(at.toSecondOfDay()));
         int fromNumber = resource(habitat.graph(), from);
         int toNumber = resource(habitat.graph(), to);
         if (fromNumber == toNumber) {
             throw Refusal.of("--from and --to are the same place", to, "two different places", "choose another");
         }
-        Search search = PairWays.find(routes, routes.sharpness(), fromNumber, toNumber);
+        Search search = explainer.find(fromNumber, toNumber);
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("scenario", question.fileName());
         root.put("layout", question.layout().name());
@@ -132,14 +130,13 @@ final class ExplainCommand implements Callable<Integer> {
         root.put("to", to);
         root.put("at", at == null ? null : at.toString());
         if (search instanceof Search.Reached ways) {
-            GroundReason reason =
-                    new GroundReasons(question.layout().enclosure(), routes).of(fromNumber, toNumber, ways);
-            String sentence = ReasonText.sentence(ways, reason, routes.body());
-            print(ways, sentence, habitat.graph(), MendText.of(reason, routes.body()));
+            GroundReason reason = explainer.reason(fromNumber, toNumber, ways);
+            String sentence = ReasonText.sentence(ways, reason, explainer.body());
+            print(ways, sentence, habitat.graph(), MendText.of(reason, explainer.body()));
             answer(root, ways, sentence);
-            root.put("mend", MendText.of(reason, routes.body()));
+            root.put("mend", MendText.of(reason, explainer.body()));
             if (flips == OnOff.ON) {
-                findFlips(root, habitat, routes, reason);
+                findFlips(root, habitat, explainer.question(from, to), reason);
             }
         } else {
             String why = ((Search.Unreachable) search).why();
@@ -152,17 +149,8 @@ final class ExplainCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private void findFlips(Map<String, Object> root, Habitat habitat, Routes routes, GroundReason reason) {
+    private void findFlips(Map<String, Object> root, Habitat habitat, TripQuestion question, GroundReason reason) {
         Enclosure enclosure = habitat.layout().enclosure();
-        TripQuestion question = new TripQuestion(
-                enclosure,
-                GraphSettings.forBodies(habitat.bodies()),
-                routes.body(),
-                habitat.energy(),
-                habitat.sharpness(),
-                at == null ? OptionalInt.empty() : OptionalInt.of(at.toSecondOfDay()),
-                from,
-                to);
         FlipAnswer answer =
                 Flips.find(question, habitat.graph(), reason, new SafeBuilding(enclosure, habitat.bodies()));
         FlipAnswers.lines(answer, reason, enclosure).forEach(spec.commandLine().getOut()::println);
@@ -170,14 +158,6 @@ final class ExplainCommand implements Callable<Integer> {
             FlipAnswers.firmness(answer).forEach(spec.commandLine().getOut()::println);
         }
         FlipAnswers.put(root, answer, reason, enclosure);
-    }
-
-    /** The ways of the body, at the time that was asked about. */
-    private Routes routes(Habitat habitat) throws Refusal {
-        Routes open = habitat.routes(body(habitat));
-        return at == null
-                ? open
-                : new Routes(habitat.graph(), open.costs().at(at.toSecondOfDay()), habitat.sharpness());
     }
 
     private Body body(Habitat habitat) throws Refusal {

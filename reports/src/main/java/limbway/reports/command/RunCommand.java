@@ -27,8 +27,9 @@ import limbway.reports.words.Cautions;
         name = "run",
         description = {
             "Lets the group live in one layout for some days, many times over, and writes a report.",
-            "The report says how much of the travel stays off the ground, where the ground wins and why. The other "
-                    + "layouts of the file are run too, under the same chance, for comparison.",
+            "The report says how much of the travel stays off the ground, where the ground wins and why, and shows one "
+                    + "repetition move by move. The other layouts of the file are run too, under the same chance, for "
+                    + "comparison.",
             "Each layout is run once more with needs and energy alone, so that it shows what rests on the worth of places.",
             ""
         },

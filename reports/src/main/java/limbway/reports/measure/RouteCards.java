@@ -23,8 +23,11 @@ public final class RouteCards {
     /** So many cards are kept; the rest can be asked for by the command explain. Assumption. */
     public static final int MOST_CARDS = 60;
 
-    /** For so many cards a change is looked for that turns the trip; each takes about a second. Assumption. */
-    public static final int MOST_FLIPS = 5;
+    /** For so many cards a change is looked for that turns the trip, in small layouts. Assumption. */
+    private static final int MOST_FLIPS = 5;
+
+    /** Holds of the layout times changes looked for stay below this, but for the first. Assumption. */
+    private static final int MOST_HOLDS = 50_000;
 
     private final DoorStates doors;
     private final Habitat habitat;
@@ -51,7 +54,7 @@ public final class RouteCards {
         }
     }
 
-    private RouteCards(Outcome outcome, int mostCards, int mostFlips) {
+    private RouteCards(Outcome outcome, int mostFlips) {
         habitat = outcome.habitat();
         doors = new DoorStates(habitat);
         List<Map.Entry<Asked, Tally>> travelled =
@@ -65,7 +68,7 @@ public final class RouteCards {
         });
         pairs = travelled.size();
         Map<Who, TripExplainer> explainers = new LinkedHashMap<>();
-        for (Map.Entry<Asked, Tally> entry : travelled.subList(0, Math.min(mostCards, pairs))) {
+        for (Map.Entry<Asked, Tally> entry : travelled.subList(0, Math.min(MOST_CARDS, pairs))) {
             Asked asked = entry.getKey();
             TripExplainer explainer = explainers.computeIfAbsent(
                     new Who(asked.body, asked.atSecond), who -> new TripExplainer(habitat, asked.body, asked.atSecond));
@@ -77,13 +80,15 @@ public final class RouteCards {
     }
 
     /**
-     * Makes the cards of a run.
+     * Makes the cards of a run. For those with most metres on the ground a change is looked for that turns the trip; for how
+     * many depends on the size of the layout and not on the clock, so that the same run gives the same cards.
      *
      * @param outcome a run with at least one finished replication
      * @return cards
      */
     public static RouteCards of(Outcome outcome) {
-        return new RouteCards(outcome, MOST_CARDS, MOST_FLIPS);
+        int holds = Math.max(1, outcome.habitat().graph().holdCount());
+        return new RouteCards(outcome, Math.max(1, Math.min(MOST_FLIPS, MOST_HOLDS / holds)));
     }
 
     /**
@@ -93,7 +98,7 @@ public final class RouteCards {
      * @return cards
      */
     public static RouteCards withoutFlips(Outcome outcome) {
-        return new RouteCards(outcome, MOST_CARDS, 0);
+        return new RouteCards(outcome, 0);
     }
 
     /**
@@ -112,6 +117,23 @@ public final class RouteCards {
      */
     public int leftOut() {
         return pairs - cards.size();
+    }
+
+    /**
+     * The card of trips with all doors open.
+     *
+     * @param body who travels
+     * @param from name of the place where the trips start
+     * @param to name of the place where they end
+     * @return the card, or empty where it was left out
+     */
+    public Optional<RouteCard> find(Body body, String from, String to) {
+        return cards.stream()
+                .filter(card -> card.atSecond().isEmpty()
+                        && card.body().equals(body)
+                        && card.from().equals(from)
+                        && card.to().equals(to))
+                .findFirst();
     }
 
     /**
@@ -152,7 +174,7 @@ public final class RouteCards {
         String from = resources.get(asked.from).id();
         String to = resources.get(asked.to).id();
         Optional<Flip> flip =
-                flipAsked ? SmallestFlip.of(habitat, asked.body, from, to, asked.atSecond, reason) : Optional.empty();
+                flipAsked ? SmallestFlip.of(habitat, explainer.question(from, to), reason) : Optional.empty();
         return new RouteCard(
                 asked.body,
                 from,

@@ -7,6 +7,8 @@ import limbway.model.body.Body;
 import limbway.model.explain.GroundReason;
 import limbway.model.explain.GroundReasons;
 import limbway.model.explain.PairWays;
+import limbway.model.explain.flip.TripQuestion;
+import limbway.model.graph.GraphSettings;
 import limbway.model.route.Routes;
 import limbway.model.route.Search;
 import limbway.sim.habitat.Habitat;
@@ -36,21 +38,12 @@ public final class TripExplainer {
     }
 
     /**
-     * The ways on which the answers rest.
+     * Who travels.
      *
-     * @return ways of the body at that time
+     * @return the body
      */
-    public Routes routes() {
-        return routes;
-    }
-
-    /**
-     * When the trips are made.
-     *
-     * @return seconds after midnight, or empty with all doors open that ever are
-     */
-    public OptionalInt atSecond() {
-        return atSecond;
+    public Body body() {
+        return routes.body();
     }
 
     /**
@@ -77,5 +70,24 @@ public final class TripExplainer {
             reasons = Optional.of(new GroundReasons(habitat.layout().enclosure(), routes));
         }
         return reasons.get().of(fromResource, toResource, ways);
+    }
+
+    /**
+     * The question what would turn trips between two places.
+     *
+     * @param from name of the resource to start at
+     * @param to name of another resource
+     * @return a question for the search of changes
+     */
+    public TripQuestion question(String from, String to) {
+        return new TripQuestion(
+                habitat.layout().enclosure(),
+                GraphSettings.forBodies(habitat.bodies()),
+                routes.body(),
+                habitat.energy(),
+                habitat.sharpness(),
+                atSecond,
+                from,
+                to);
     }
 }

@@ -13,6 +13,7 @@ import limbway.reports.measure.Stretch;
 import limbway.reports.words.Figures;
 import limbway.reports.words.PageText;
 import limbway.reports.words.ReasonText;
+import limbway.reports.words.ReplayText;
 import limbway.sim.experiment.statistics.Interval;
 
 /** The answer in a sentence, the drawing, and the main figure. */
@@ -30,6 +31,7 @@ final class AnswerSection {
                 distance.map(share -> Figures.percent(share.mean()) + " off the ground")
                         .orElse("no travel"));
         html.element("p class=\"answer\"", answer(report, distance));
+        html.open("p").element("a href=\"#replay\"", ReplayText.LINK).close("p");
         ground(html, measures);
         ElevatedTime elevated = measures.elevated();
         html.paragraph("Awake, the animals spend " + Phrases.share(elevated.share()) + " of their time more than "

@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import limbway.model.explain.GroundReason;
+import limbway.model.explain.flip.Flip;
 import limbway.reports.chart.DataTable;
 import limbway.reports.chart.GroundPairsChart;
 import limbway.reports.chart.TwoWaysChart;
 import limbway.reports.measure.Measures;
 import limbway.reports.measure.PairUse;
+import limbway.reports.measure.RouteCard;
 import limbway.reports.measure.SmallestFlip;
 import limbway.reports.words.ChangeLine;
 import limbway.reports.words.Figures;
@@ -38,7 +41,7 @@ final class GroundSection {
             return;
         }
         html.paragraph("What uses the ground most, and what to try:").list(Remedies.of(measures, MOST_REMEDIES));
-        flip(html, measures);
+        flip(html, report);
         html.figure(GroundPairsChart.of(measures));
         html.paragraph(PageText.GROUND);
         List<List<String>> rows = rows(measures);
@@ -55,10 +58,16 @@ final class GroundSection {
     }
 
     /** What would turn the trips that use the ground most. */
-    private static void flip(Html html, Measures measures) {
-        Habitat habitat = measures.outcome().habitat();
-        PairUse worst = measures.groundUse().get(0);
-        SmallestFlip.of(habitat, worst).ifPresent(flip -> html.paragraph("To turn the trips of "
+    private static void flip(Html html, Report report) {
+        Habitat habitat = report.measures().outcome().habitat();
+        PairUse worst = report.measures().groundUse().get(0);
+        // not looked for a second time
+        Optional<Flip> found = report.cards()
+                .find(worst.body(), worst.from(), worst.to())
+                .filter(RouteCard::flipAsked)
+                .map(RouteCard::flip)
+                .orElseGet(() -> SmallestFlip.of(habitat, worst));
+        found.ifPresent(flip -> html.paragraph("To turn the trips of "
                         + Figures.one(worst.body().name()) + " from "
                         + worst.from() + " to " + worst.to() + " off the ground, one change is enough: "
                         + FlipText.of(flip) + ". It was tried by compiling the changed layout; as a change of a "

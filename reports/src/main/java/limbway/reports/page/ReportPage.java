@@ -59,6 +59,7 @@ public final class ReportPage {
                 ActivityChart.of(measures),
                 HourChart.of(measures),
                 HeightChart.of(measures)));
+        pictures.add(ReplaySection.picture(measures));
         if (!measures.groundUse().isEmpty()) {
             pictures.add(GroundPairsChart.of(measures));
             pictures.add(TwoWaysChart.of(measures));

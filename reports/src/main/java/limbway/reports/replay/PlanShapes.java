@@ -15,7 +15,7 @@ import limbway.model.geometry.Point;
 /** What stands there as lines and rings, for the flat drawing and for labels. */
 final class PlanShapes {
 
-    private static final int CROWN_CORNERS = 24;
+    private static final int CROWN_CORNERS = 16;
 
     private final Enclosure enclosure;
     private final List<Map<String, Object>> outlines = new ArrayList<>();

@@ -23,56 +23,60 @@ final class Rows {
                     "row: numbers from " + least + " to " + most + ", allowed 0 to " + ((1L << 32) - 1));
         }
         int bytes = most < BYTE_VALUES ? 1 : most < SHORT_VALUES ? 2 : INT_BYTES;
-        ByteBuffer row = row(numbers.length * bytes);
+        byte[] row = new byte[numbers.length * bytes];
+        ByteBuffer into = into(row);
         for (long number : numbers) {
-            put(row, number, bytes);
+            put(into, number, bytes);
         }
         return "u" + 8 * bytes + ":" + base64(row);
     }
 
     static String i16(int[] numbers) {
-        ByteBuffer row = row(numbers.length * 2);
+        byte[] row = new byte[numbers.length * 2];
+        ByteBuffer into = into(row);
         for (int number : numbers) {
             if (number != (short) number) {
                 throw new IllegalArgumentException("row: number = " + number + ", allowed -32768 to 32767");
             }
-            row.putShort((short) number);
+            into.putShort((short) number);
         }
         return "i16:" + base64(row);
     }
 
     static String i8(int[] numbers) {
-        ByteBuffer row = row(numbers.length);
+        byte[] row = new byte[numbers.length];
+        ByteBuffer into = into(row);
         for (int number : numbers) {
             if (number != (byte) number) {
                 throw new IllegalArgumentException("row: number = " + number + ", allowed -128 to 127");
             }
-            row.put((byte) number);
+            into.put((byte) number);
         }
         return "i8:" + base64(row);
     }
 
     static String f32(double[] numbers) {
-        ByteBuffer row = row(numbers.length * INT_BYTES);
+        byte[] row = new byte[numbers.length * INT_BYTES];
+        ByteBuffer into = into(row);
         for (double number : numbers) {
-            row.putFloat((float) number);
+            into.putFloat((float) number);
         }
         return "f32:" + base64(row);
     }
 
-    private static void put(ByteBuffer row, long number, int bytes) {
+    private static void put(ByteBuffer into, long number, int bytes) {
         switch (bytes) {
-            case 1 -> row.put((byte) number);
-            case 2 -> row.putShort((short) number);
-            default -> row.putInt((int) number);
+            case 1 -> into.put((byte) number);
+            case 2 -> into.putShort((short) number);
+            default -> into.putInt((int) number);
         }
     }
 
-    private static ByteBuffer row(int bytes) {
-        return ByteBuffer.allocate(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    private static ByteBuffer into(byte[] row) {
+        return ByteBuffer.wrap(row).order(ByteOrder.LITTLE_ENDIAN);
     }
 
-    private static String base64(ByteBuffer row) {
-        return Base64.getEncoder().encodeToString(row.array());
+    private static String base64(byte[] row) {
+        return Base64.getEncoder().encodeToString(row);
     }
 }

@@ -12,13 +12,16 @@ import limbway.model.study.Variant;
 /** Where people stand that look in, and the middle of the places where animals stop, to which they look. */
 final class Viewpoints {
 
+    /** Height of the eyes of a person who stands; common practice, no source. */
+    private static final Point EYES_M = new Point(0, 0, 1.6);
+
     private Viewpoints() {}
 
     static List<Map<String, Object>> of(Variant layout) {
         Point middle = middle(layout.enclosure().resources());
         List<Map<String, Object>> found = new ArrayList<>();
         layout.keeping().viewpoints().forEach(v -> found.add(entry(v.id(), "visitor", v.at(), middle)));
-        layout.keeping().staff().forEach(s -> found.add(entry(s.id(), "keeper", s.at(), middle)));
+        layout.keeping().staff().forEach(s -> found.add(entry(s.id(), "keeper", s.at().plus(EYES_M), middle)));
         return found;
     }
 

@@ -30,7 +30,7 @@ public final class EnclosureGlb {
      * @return the bytes of a {@code .glb} file, the same for the same layout
      */
     public static byte[] bytes(Habitat habitat) {
-        SceneNode things = things(habitat.layout().enclosure());
+        SceneNode things = things(habitat.layout().enclosure(), Roundness.FINE);
         MoveLines moves = new MoveLines(habitat.graph());
         Map<String, List<SceneNode>> scenes = new LinkedHashMap<>();
         scenes.put(habitat.layout().name(), shown(things, moves.group("moves", move -> habitat.bodies().stream()
@@ -43,10 +43,10 @@ public final class EnclosureGlb {
     }
 
     /** Everything that stands there, in groups. */
-    static SceneNode things(Enclosure enclosure) {
-        List<SceneNode> groups = new ArrayList<>(Structures.groups(enclosure));
+    static SceneNode things(Enclosure enclosure, Roundness round) {
+        List<SceneNode> groups = new ArrayList<>(Structures.groups(enclosure, round));
         groups.addAll(Stops.groups(enclosure.bounds()));
-        groups.addAll(Shades.groups(enclosure.shading()));
+        groups.addAll(Shades.groups(enclosure.shading(), round));
         groups.removeIf(group -> group.children().isEmpty());
         return SceneNode.group("enclosure", groups);
     }

@@ -25,7 +25,7 @@ public final class PaintedMeshes {
      */
     public static List<PaintedMesh> of(Enclosure enclosure) {
         PaintedMeshes meshes = new PaintedMeshes();
-        EnclosureGlb.things(enclosure).children().forEach(meshes::add);
+        EnclosureGlb.things(enclosure, Roundness.QUICK).children().forEach(meshes::add);
         List<PaintedMesh> found = new ArrayList<>();
         meshes.triangles.forEach((finish, gathered) -> found.add(gathered.mesh(finish, false)));
         meshes.lines.forEach((finish, gathered) -> found.add(gathered.mesh(finish, true)));

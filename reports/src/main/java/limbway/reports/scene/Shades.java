@@ -11,7 +11,7 @@ final class Shades {
 
     private Shades() {}
 
-    static List<SceneNode> groups(Shading shading) {
+    static List<SceneNode> groups(Shading shading, Roundness round) {
         return List.of(
                 SceneNode.group(
                         "covers", shading.covers().stream().map(Shades::cover).toList()),
@@ -21,7 +21,7 @@ final class Shades {
                 SceneNode.group(
                         "trees beside",
                         shading.neighbours().stream()
-                                .map(crown -> Structures.crown(crown, Finish.NEIGHBOUR))
+                                .map(crown -> Structures.crown(crown, Finish.NEIGHBOUR, round))
                                 .toList()));
     }
 

@@ -18,9 +18,6 @@ import limbway.model.geometry.Polyline;
 /** What animals move on and what they go to, as nodes. */
 final class Structures {
 
-    private static final int ROD_SIDES = 12;
-    private static final int CROWN_SIDES = 24;
-
     /** Drawn thickness; an enclosure says where the surface is, not how thick the boards are. */
     private static final double BOARD_M = 0.06;
 
@@ -31,7 +28,7 @@ final class Structures {
 
     private Structures() {}
 
-    static List<SceneNode> groups(Enclosure enclosure) {
+    static List<SceneNode> groups(Enclosure enclosure, Roundness round) {
         return List.of(
                 SceneNode.group("ground", List.of(ground(enclosure))),
                 SceneNode.group(
@@ -41,14 +38,16 @@ final class Structures {
                                 .toList()),
                 SceneNode.group(
                         "supports",
-                        enclosure.supports().stream().map(Structures::support).toList()),
+                        enclosure.supports().stream()
+                                .map(support -> support(support, round))
+                                .toList()),
                 SceneNode.group(
                         "platforms",
                         enclosure.platforms().stream().map(Structures::platform).toList()),
                 SceneNode.group(
                         "crowns",
                         enclosure.crowns().stream()
-                                .map(crown -> crown(crown, Finish.CROWN))
+                                .map(crown -> crown(crown, Finish.CROWN, round))
                                 .toList()),
                 SceneNode.group(
                         "panels",
@@ -76,8 +75,8 @@ final class Structures {
         return SceneNode.thing("obstacle", obstacle.id(), new Part(block, Finish.OBSTACLE));
     }
 
-    private static SceneNode support(Support support) {
-        Mesh rod = Tube.of(support.axis(), ROD_SIDES, alongM -> support.diameterAtM(alongM) / 2);
+    private static SceneNode support(Support support, Roundness round) {
+        Mesh rod = Tube.of(support.axis(), round.rodSides(), alongM -> support.diameterAtM(alongM) / 2);
         return SceneNode.thing(support.kind().word(), support.id(), new Part(rod, Finish.of(support.material())))
                 .telling("material", support.material().word())
                 .telling("diameter_m", support.diameterM())
@@ -90,10 +89,10 @@ final class Structures {
         return SceneNode.thing(platform.kind().word(), platform.id(), new Part(slab, Finish.of(platform.kind())));
     }
 
-    static SceneNode crown(Crown crown, Finish finish) {
+    static SceneNode crown(Crown crown, Finish finish, Roundness round) {
         Polyline axis = Polyline.straight(
                 crown.foot().atHeight(crown.baseZM()), crown.foot().atHeight(crown.topZM()));
-        Mesh branches = Tube.of(axis, CROWN_SIDES, alongM -> crown.radiusM());
+        Mesh branches = Tube.of(axis, round.crownSides(), alongM -> crown.radiusM());
         return SceneNode.thing("crown", crown.id(), new Part(branches, finish)).telling("trunk", crown.trunk());
     }
 

@@ -9,6 +9,9 @@ public final class ReplayText {
     /** Heading of the section. */
     public static final String HEADING = "Watch a day";
 
+    /** Leads from the answer to the replay. */
+    public static final String LINK = "Watch a day, move by move";
+
     /** Stands above the replay. */
     public static final String MEANING =
             "The first repetition, move by move, as it was simulated. Other repetitions differ by chance; the shares above and "
@@ -17,7 +20,8 @@ public final class ReplayText {
     /** Stands where the replay would be, until scripts run. */
     public static final String FALLBACK =
             "The replay needs a browser that runs scripts; everything it needs is in this file, and nothing is fetched. "
-                    + "Without scripts, or on paper, this picture shows the travel of the same repetition.";
+                    + "Without scripts, or on paper, drawings show the travel: of this repetition here, if it is not too much for a "
+                    + "second drawing, and of all of them beside the answer.";
 
     private ReplayText() {}
 

@@ -223,7 +223,16 @@ class CommandsTest {
                 "report.html", "run.json", "run-times.json", "data/datapackage.json", "data/displacements.csv")) {
             assertTrue(Files.size(out.resolve(name)) > 0, name);
         }
-        for (String table : List.of("trips", "stays", "reserves", "stocks", "measures", "ground_use")) {
+        for (String table : List.of(
+                "trips",
+                "stays",
+                "reserves",
+                "stocks",
+                "measures",
+                "ground_use",
+                "support_use",
+                "ground_cells",
+                "route_cards")) {
             assertTrue(
                     Files.readAllLines(out.resolve("data").resolve(table + ".csv"))
                                     .size()

@@ -171,7 +171,8 @@ class ShadeCommandTest {
                 .toList();
         assertEquals(new LinkedHashSet<>(ids).size(), ids.size(), "names within the page");
         String withoutNames = page.replaceAll("xmlns(:\\w+)?=[\"'][^\"']*[\"']", "");
-        assertFalse(withoutNames.contains("src=") || withoutNames.contains("http"), "no address");
+        assertFalse(withoutNames.contains("src=") || withoutNames.contains("://"), "no address");
+        assertTrue(page.contains("content=\"default-src 'none'; script-src 'none'; style-src 'unsafe-inline'"));
         for (String chart : List.of(
                 "shade-by-month-and-hour", "shade-by-platform", "sun-paths", "shade-map-year", "shade-map-day")) {
             assertTrue(Files.size(out.resolve("charts/" + chart + ".svg")) > 1000, chart);
