@@ -48,7 +48,7 @@ public final class LessonPage {
                         "<script type=\"application/json\" class=\"replay-data\">"
                                 + ReplayData.json(report.info().title(), List.of(replay.layout()))
                                 + "</script>\n")
-                .markup(Bundle.importMap()));
+                .markup(Bundle.modules()));
         html.markup("<script type=\"module\">\n" + resource("lesson.js") + "</script>\n");
         return html.end();
     }

@@ -84,8 +84,9 @@ final class LessonStepView {
         report.replay().ifPresent(replay -> {
             html.open("div class=\"played\"")
                     .markup("<div class=\"replay\" data-card=\"" + replay.card()
-                            + "\" data-options='{\"compact\":true,\"card\":" + replay.card() + "}'></div>");
-            html.open("p").element("button type=\"button\"", played.words()).close("p").close("div");
+                            + "\" data-options='{\"compact\":true,\"controls\":false}'></div>");
+            LessonPage.button(html, "play", played.words());
+            html.close("div");
         });
     }
 

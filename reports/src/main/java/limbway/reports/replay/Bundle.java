@@ -21,6 +21,8 @@ public final class Bundle {
     /** Names our modules, one a line, which lie beside it; each is imported as {@code limbway/name}. */
     private static final String MODULES = "modules.txt";
 
+    private static final String SHEET = "replay.css";
+
     private static final String THREE = "/META-INF/resources/webjars/three/0.181.1/";
     private static final String CORE_BESIDE = "\"./three.core.min.js\"";
     private static final String CORE = "three/core";
@@ -38,18 +40,18 @@ public final class Bundle {
     /**
      * The markup that shows the replays of a page: put it after the data and the elements of class {@code replay}.
      *
-     * @return an import map and a script, the same at every call
+     * @return an import map, a style sheet and a script, the same at every call
      */
     public static String markup() {
-        return importMap() + START;
+        return modules() + START;
     }
 
     /**
      * The modules alone, for a page that mounts the player itself.
      *
-     * @return an import map, the same at every call
+     * @return an import map and a style sheet, the same at every call
      */
-    public static String importMap() {
+    public static String modules() {
         Map<String, String> imports = new LinkedHashMap<>();
         String three = text(THREE + "build/three.module.min.js");
         if (!three.contains(CORE_BESIDE)) {
@@ -63,7 +65,8 @@ public final class Bundle {
         for (String module : text(MODULES).lines().toList()) {
             imports.put("limbway/" + module, url(text(module + ".js")));
         }
-        return "<script type=\"importmap\">" + Json.embedded(Map.of("imports", imports)) + "</script>\n";
+        return "<script type=\"importmap\">" + Json.embedded(Map.of("imports", imports)) + "</script>\n<style>\n"
+                + text(SHEET) + "</style>\n";
     }
 
     private static String url(String script) {

@@ -60,9 +60,8 @@ async function play(place) {
     const {mount} = await import('limbway/replay');
     const handle = mount(root, JSON.parse(data.textContent), JSON.parse(root.dataset.options));
     window.limbwayReplays = [handle];
-    const button = place.querySelector('button');
+    const button = place.querySelector('.controls button');
     button.addEventListener('click', () => handle.playWays(0, Number(root.dataset.card)));
-    handle.showCard(0, Number(root.dataset.card));
     place.dataset.state = 'ready';
   } catch (e) {
     place.dataset.state = 'none';
