@@ -38,8 +38,7 @@ public final class EnclosureDrawing {
         this(enclosure, stretches, proposed, Optional.empty());
     }
 
-    private EnclosureDrawing(
-            Enclosure enclosure, List<Stretch> stretches, String proposed, Optional<TripMarks> trip) {
+    private EnclosureDrawing(Enclosure enclosure, List<Stretch> stretches, String proposed, Optional<TripMarks> trip) {
         this.proposed = proposed;
         this.trip = trip;
         this.enclosure = enclosure;

@@ -84,7 +84,7 @@ public final class ShadeHoursChart {
         g.setColor(Style.INK);
         g.setStroke(Style.dashed(1.4));
         g.draw(new Line2D.Double(LEFT_PX, yPx(atLeast), WayBars.WIDTH_PX - RIGHT_PX, yPx(atLeast)));
-        letters.from("hour of the day; × fewer than " + atLeast, LEFT_PX, HEIGHT_PX - 8.0, Style.type(12), Style.INK);
+        letters.from("hour of the day; × fewer than " + atLeast, LEFT_PX, HEIGHT_PX - 12.0, Style.type(12), Style.INK);
     }
 
     private DataTable table() {

@@ -66,8 +66,7 @@ record TripMarks(List<Segment> over, List<Segment> off, List<String> ends) {
     }
 
     private static BasicStroke dashes() {
-        return new BasicStroke(
-                (float) OVER_PX, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {9, 6}, 0);
+        return new BasicStroke((float) OVER_PX, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {9, 6}, 0);
     }
 
     /** One path, so that dashes run on from move to move. */
@@ -77,7 +76,8 @@ record TripMarks(List<Segment> over, List<Segment> off, List<String> ends) {
             return;
         }
         List<Point2D> points = new ArrayList<>();
-        points.add(plan ? frame.inPlan(way.get(0).a()) : frame.fromSide(way.get(0).a()));
+        points.add(
+                plan ? frame.inPlan(way.get(0).a()) : frame.fromSide(way.get(0).a()));
         way.forEach(move -> points.add(plan ? frame.inPlan(move.b()) : frame.fromSide(move.b())));
         g.setColor(colour);
         g.setStroke(stroke);
@@ -109,13 +109,7 @@ record TripMarks(List<Segment> over, List<Segment> off, List<String> ends) {
     }
 
     private static double sample(
-            Graphics2D g,
-            double x,
-            double y,
-            BasicStroke stroke,
-            Color colour,
-            String words,
-            Lettering letters) {
+            Graphics2D g, double x, double y, BasicStroke stroke, Color colour, String words, Lettering letters) {
         g.setColor(colour);
         g.setStroke(stroke);
         g.draw(new Line2D.Double(x, y, x + SAMPLE_PX, y));

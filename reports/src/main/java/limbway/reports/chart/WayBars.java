@@ -50,7 +50,8 @@ public final class WayBars {
         this.rows = rows;
         this.modes = PartText.asTold().stream()
                 .filter(mode -> rows.stream()
-                        .anyMatch(row -> row.energy.map(one -> one.part(mode) > 0).orElse(false)))
+                        .anyMatch(
+                                row -> row.energy.map(one -> one.part(mode) > 0).orElse(false)))
                 .toList();
         this.longestMilliJ = rows.stream()
                 .mapToDouble(row -> row.energy.map(EnergyByPart::totalMilliJ).orElse(0L))
@@ -72,7 +73,8 @@ public final class WayBars {
                 id,
                 title,
                 "A bar for each way on the same scale, divided into "
-                        + String.join(", ", bars.modes.stream().map(PartText::doing).toList()) + ".",
+                        + String.join(
+                                ", ", bars.modes.stream().map(PartText::doing).toList()) + ".",
                 WIDTH_PX,
                 (int) Math.ceil(bars.heightPx()),
                 bars::paint,
@@ -93,7 +95,9 @@ public final class WayBars {
 
     private static String label(Row row) {
         return row.label + ": "
-                + row.energy.map(one -> Figures.energy(one.totalMilliJ() / MILLI)).orElse("no way");
+                + row.energy
+                        .map(one -> Figures.energy(one.totalMilliJ() / MILLI))
+                        .orElse("no way");
     }
 
     private void paint(Graphics2D g, Rectangle2D area) {
@@ -191,7 +195,10 @@ public final class WayBars {
         return new DataTable(
                 List.of("what", "way", "energy"),
                 rows.stream()
-                        .map(row -> List.of(row.heading, row.label, row.energy.map(EnergyText::sum).orElse("no way")))
+                        .map(row -> List.of(
+                                row.heading,
+                                row.label,
+                                row.energy.map(EnergyText::sum).orElse("no way")))
                         .toList());
     }
 }

@@ -30,7 +30,9 @@ final class LessonAnswer {
             entry.put(
                     "questions",
                     step instanceof Step.Asked asked
-                            ? asked.questions().stream().map(LessonAnswer::question).toList()
+                            ? asked.questions().stream()
+                                    .map(LessonAnswer::question)
+                                    .toList()
                             : List.of());
             steps.add(entry);
         }
@@ -81,8 +83,12 @@ final class LessonAnswer {
     }
 
     private static void put(Map<String, Object> entry, Costs costs) {
-        entry.put("over_ground_mj", costs.overMilliJ().isPresent() ? costs.overMilliJ().getAsLong() : null);
-        entry.put("off_ground_mj", costs.offMilliJ().isPresent() ? costs.offMilliJ().getAsLong() : null);
+        entry.put(
+                "over_ground_mj",
+                costs.overMilliJ().isPresent() ? costs.overMilliJ().getAsLong() : null);
+        entry.put(
+                "off_ground_mj",
+                costs.offMilliJ().isPresent() ? costs.offMilliJ().getAsLong() : null);
         entry.put("p_offground", costs.offGroundShare());
     }
 }

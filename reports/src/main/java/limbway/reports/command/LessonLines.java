@@ -17,13 +17,16 @@ final class LessonLines {
 
     static List<String> of(LessonReport report) {
         List<String> lines = new ArrayList<>();
-        report.lesson().trip().ifPresentOrElse(
-                trip -> {
-                    lines.add("taught: " + Figures.one(trip.body().name()) + " from " + trip.from() + " to " + trip.to()
-                            + " in " + report.info().layouts().get(0));
-                    lines.add("  " + ReasonText.sentence(trip.ways(), trip.reason(), trip.body()) + ".");
-                },
-                () -> lines.add(LessonText.NO_TRIP_AT_ALL));
+        report.lesson()
+                .trip()
+                .ifPresentOrElse(
+                        trip -> {
+                            lines.add("taught: " + Figures.one(trip.body().name()) + " from " + trip.from() + " to "
+                                    + trip.to() + " in "
+                                    + report.info().layouts().get(0));
+                            lines.add("  " + ReasonText.sentence(trip.ways(), trip.reason(), trip.body()) + ".");
+                        },
+                        () -> lines.add(LessonText.NO_TRIP_AT_ALL));
         int steps = report.lesson().steps().size();
         int questions = report.lesson().questions().size();
         lines.add(LessonSentence.count(steps, "step") + " with " + LessonSentence.count(questions, "question"));

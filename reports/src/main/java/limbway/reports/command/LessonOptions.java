@@ -27,11 +27,15 @@ final class LessonOptions {
     @Option(
             names = "--body",
             paramLabel = "BODY",
-            description = "Who travels, a body of the group; without it, and without --from and --to, the trip with most "
-                    + "metres on the ground that one change can turn.")
+            description =
+                    "Who travels, a body of the group; without it, and without --from and --to, the trip with most "
+                            + "metres on the ground that one change can turn.")
     String body;
 
-    @Option(names = "--from", paramLabel = "PLACE", description = "Where the trip starts, a place of the file, by name.")
+    @Option(
+            names = "--from",
+            paramLabel = "PLACE",
+            description = "Where the trip starts, a place of the file, by name.")
     String from;
 
     @Option(names = "--to", paramLabel = "PLACE", description = "Where it ends: another of them.")

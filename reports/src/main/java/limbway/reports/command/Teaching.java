@@ -136,8 +136,8 @@ final class Teaching {
         List<Measures> layouts = new ArrayList<>();
         for (Habitat habitat : habitats) {
             progress.nextLayout(habitat.layout().name());
-            layouts.add(Measures.of(
-                    lived(habitat, settings, question.assumptions().day(), progress), THRESHOLD_M));
+            layouts.add(
+                    Measures.of(lived(habitat, settings, question.assumptions().day(), progress), THRESHOLD_M));
         }
         progress.nextLayout(taught.layout().name() + ", needs and energy alone");
         NeedsAlone alone = NeedsAlone.of(
@@ -146,7 +146,10 @@ final class Teaching {
         Outcome outcome = layouts.get(0).outcome();
         say(line, interruption, "choosing a trip");
         Optional<TaughtTrip> trip = TripChoice.of(outcome, habitats.subList(1, habitats.size()), wish);
-        if (trip.isEmpty() && (wish.body().isPresent() || wish.from().isPresent() || wish.to().isPresent())) {
+        if (trip.isEmpty()
+                && (wish.body().isPresent()
+                        || wish.from().isPresent()
+                        || wish.to().isPresent())) {
             throw Refusal.of(
                     "there is no such trip to teach",
                     "no way that starts and ends so",
@@ -206,7 +209,8 @@ final class Teaching {
             return new Changes(List.of(), new FlipAnswer(List.of(), List.of(), List.of(), 0));
         }
         SafeBuilding limits = new SafeBuilding(taught.layout().enclosure(), taught.bodies());
-        FlipAnswer flips = Flips.find(trip.get().question(), taught.graph(), trip.get().reason(), limits);
+        FlipAnswer flips =
+                Flips.find(trip.get().question(), taught.graph(), trip.get().reason(), limits);
         return new Changes(ChangeHunt.of(trip.get(), taught.graph(), flips, others, limits), flips);
     }
 

@@ -35,11 +35,15 @@ public final class LessonTable {
                         Field.text("answer", "the answer"),
                         Field.yesNo("right", "whether it is right"),
                         Field.text("feedback", "what is said to whoever chose it"),
-                        Field.whole("over_ground_mj",
+                        Field.whole(
+                                "over_ground_mj",
                                 "where the answer is a change: cheapest way over the ground then [mJ]; empty where there is none"),
-                        Field.whole("off_ground_mj",
+                        Field.whole(
+                                "off_ground_mj",
                                 "where the answer is a change: cheapest way off the ground then [mJ]; empty where there is none"),
-                        Field.number("p_offground", "where the answer is a change: share of such trips off the ground then [1]"),
+                        Field.number(
+                                "p_offground",
+                                "where the answer is a change: share of such trips off the ground then [1]"),
                         Field.text("line", "the change as a line of a scenario")));
         for (int number = 1; number <= lesson.steps().size(); number++) {
             if (lesson.steps().get(number - 1) instanceof Step.Asked asked) {

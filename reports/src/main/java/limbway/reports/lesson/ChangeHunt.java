@@ -98,7 +98,9 @@ public final class ChangeHunt {
      * @return true if the other way is then the one that is taken
      */
     public static boolean turns(TaughtTrip trip, TriedChange change) {
-        return trip.takesGround() ? change.costs().isOffGround() : change.costs().isOverGround();
+        return trip.takesGround()
+                ? change.costs().isOffGround()
+                : change.costs().isOverGround();
     }
 
     private void add(TriedChange change) {
@@ -164,8 +166,10 @@ public final class ChangeHunt {
 
     /** A rope between poles near both places that does not help. */
     private void rope() {
-        List<Support> near = nearest(enclosure.resources().get(graph.resourceNumber(trip.from())).at());
-        List<Support> far = nearest(enclosure.resources().get(graph.resourceNumber(trip.to())).at());
+        List<Support> near = nearest(
+                enclosure.resources().get(graph.resourceNumber(trip.from())).at());
+        List<Support> far = nearest(
+                enclosure.resources().get(graph.resourceNumber(trip.to())).at());
         int left = MOST_TRIED;
         for (Support from : near) {
             for (Support to : far) {

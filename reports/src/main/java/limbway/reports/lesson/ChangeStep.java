@@ -47,7 +47,9 @@ final class ChangeStep {
                     change.line()));
         }
         choices.add(Choice.of(
-                LessonText.NONE_OF_THESE, turning.isEmpty(), LessonSentence.none(turning.isEmpty(), trip.takesGround())));
+                LessonText.NONE_OF_THESE,
+                turning.isEmpty(),
+                LessonSentence.none(turning.isEmpty(), trip.takesGround())));
         return new Question(
                 "change",
                 LessonSentence.whichTurns(trip.body(), trip.from(), trip.to(), trip.takesGround()),
@@ -57,8 +59,7 @@ final class ChangeStep {
 
     private static String feedback(TriedChange change, boolean turns) {
         Costs costs = change.costs();
-        return LessonSentence.changed(
-                turns, costs.overMilliJ(), costs.offMilliJ(), costs.offGroundShare());
+        return LessonSentence.changed(turns, costs.overMilliJ(), costs.offMilliJ(), costs.offGroundShare());
     }
 
     private static List<Block> after(LessonSource source, TaughtTrip trip, List<TriedChange> turning) {
@@ -80,13 +81,15 @@ final class ChangeStep {
                     shown.over(),
                     shown.off(),
                     List.of(trip.from(), trip.to()),
-                    new DataTable(LessonText.CHANGE_HEADERS, source.changes().stream()
-                            .map(change -> LessonSentence.changeRow(
-                                    change.words(),
-                                    change.costs().overMilliJ(),
-                                    change.costs().offMilliJ(),
-                                    change.costs().offGroundShare()))
-                            .toList()))));
+                    new DataTable(
+                            LessonText.CHANGE_HEADERS,
+                            source.changes().stream()
+                                    .map(change -> LessonSentence.changeRow(
+                                            change.words(),
+                                            change.costs().overMilliJ(),
+                                            change.costs().offMilliJ(),
+                                            change.costs().offGroundShare()))
+                                    .toList()))));
         }
         return blocks;
     }

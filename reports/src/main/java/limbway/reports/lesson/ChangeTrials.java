@@ -63,7 +63,8 @@ final class ChangeTrials {
         Routes routes = Routes.towards(graph, question.costs(graph, question.energy()), question.sharpness(), to);
         Search then = PairWays.find(routes, question.sharpness(), from, to);
         return then instanceof Search.Reached ways
-                ? new TriedChange(words, line, changed, then, path(graph, ways.overGround()), path(graph, ways.offGround()))
+                ? new TriedChange(
+                        words, line, changed, then, path(graph, ways.overGround()), path(graph, ways.offGround()))
                 : new TriedChange(words, line, changed, then, List.of(), List.of());
     }
 

@@ -36,8 +36,7 @@ public record Costs(OptionalLong overMilliJ, OptionalLong offMilliJ, double offG
      * @return true if no way is cheaper than the one off it
      */
     public boolean isOffGround() {
-        return offMilliJ.isPresent()
-                && (overMilliJ.isEmpty() || offMilliJ.getAsLong() <= overMilliJ.getAsLong());
+        return offMilliJ.isPresent() && (overMilliJ.isEmpty() || offMilliJ.getAsLong() <= overMilliJ.getAsLong());
     }
 
     /**

@@ -79,8 +79,8 @@ final class ShadeStep {
         boolean noon = broken.stream().anyMatch(hour -> hour >= NOON_FROM && hour < NOON_TO);
         boolean edges = broken.stream().anyMatch(hour -> hour < NOON_FROM || hour >= NOON_TO);
         LessonText.ShadeHours right = LessonText.ShadeHours.of(noon, edges);
-        String answer =
-                LessonSentence.shadeAnswer(day.date(), broken, day.breachMinutes(), day.sunMinutes(), year.breachMinutes());
+        String answer = LessonSentence.shadeAnswer(
+                day.date(), broken, day.breachMinutes(), day.sunMinutes(), year.breachMinutes());
         List<Choice> choices = new ArrayList<>();
         for (LessonText.ShadeHours one : LessonText.ShadeHours.values()) {
             choices.add(Choice.of(one.words(), one == right, LessonSentence.verdict(one == right, answer)));

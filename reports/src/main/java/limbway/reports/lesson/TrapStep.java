@@ -77,7 +77,8 @@ final class TrapStep {
         Optional<Body> who = habitat.bodies().stream()
                 .filter(body -> trap.body().isEmpty() || body.name().equals(trap.body()))
                 .findFirst();
-        boolean isSupport = enclosure.supports().stream().anyMatch(one -> one.id().equals(trap.place()));
+        boolean isSupport =
+                enclosure.supports().stream().anyMatch(one -> one.id().equals(trap.place()));
         if (who.isEmpty() || !isSupport) {
             return Optional.empty();
         }

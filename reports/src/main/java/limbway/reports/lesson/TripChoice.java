@@ -57,20 +57,26 @@ public final class TripChoice {
 
     private Optional<TaughtTrip> find() {
         if (wish.isWhole()) {
-            return trip(wish.body().orElseThrow(), wish.from().orElseThrow(), wish.to().orElseThrow());
+            return trip(
+                    wish.body().orElseThrow(),
+                    wish.from().orElseThrow(),
+                    wish.to().orElseThrow());
         }
         List<TaughtTrip> made = new ArrayList<>();
         for (TripTally tally : tallies) {
             if (wish.allows(tally.body(), tally.from(), tally.to())) {
-                trip(tally.body(), tally.from(), tally.to()).filter(TripChoice::leads).ifPresent(made::add);
+                trip(tally.body(), tally.from(), tally.to())
+                        .filter(TripChoice::leads)
+                        .ifPresent(made::add);
             }
         }
-        List<TaughtTrip> onGround = made.stream()
+        List<TaughtTrip> onGround =
+                made.stream().filter(TaughtTrip::takesGround).limit(MOST_TRIED).toList();
+        List<TaughtTrip> turnable = made.stream()
                 .filter(TaughtTrip::takesGround)
+                .filter(this::holdsAnEnd)
                 .limit(MOST_TRIED)
                 .toList();
-        List<TaughtTrip> turnable =
-                made.stream().filter(TaughtTrip::takesGround).filter(this::holdsAnEnd).limit(MOST_TRIED).toList();
         return first(turnable, this::isTurnedByOneChange)
                 .or(() -> first(onGround, this::isTurnedByLayout))
                 .or(() -> first(onGround, trip -> true))
@@ -146,8 +152,7 @@ public final class TripChoice {
     }
 
     private boolean isTurnedByOneChange(TaughtTrip trip) {
-        return SmallestFlip.of(habitat, trip.body(), trip.from(), trip.to(), OptionalInt.empty(), trip.reason())
-                .isPresent();
+        return SmallestFlip.of(habitat, trip.question(), trip.reason()).isPresent();
     }
 
     private boolean isTurnedByLayout(TaughtTrip trip) {

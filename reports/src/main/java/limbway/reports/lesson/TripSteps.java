@@ -46,10 +46,7 @@ final class TripSteps {
         source.trip().ifPresent(trip -> {
             blocks.add(new Block.Words(LessonSentence.animal(trip.body(), names(source, trip))));
             blocks.add(new Block.Words(LessonSentence.trip(
-                    place(enclosure, trip.from()),
-                    place(enclosure, trip.to()),
-                    trip.motives(),
-                    trip.tripsPerDay())));
+                    place(enclosure, trip.from()), place(enclosure, trip.to()), trip.motives(), trip.tripsPerDay())));
             if (!trip.takesGround()) {
                 blocks.add(new Block.Words(
                         source.taught().groundTotals().isEmpty()
@@ -96,8 +93,7 @@ final class TripSteps {
         LessonText.Way right = LessonText.taken(share);
         List<Choice> choices = new ArrayList<>();
         for (LessonText.Way way : LessonText.Way.values()) {
-            choices.add(Choice.of(
-                    way.words(), way == right, LessonSentence.predicted(way == right, right, share)));
+            choices.add(Choice.of(way.words(), way == right, LessonSentence.predicted(way == right, right, share)));
         }
         Question question = new Question(
                 "predict",
@@ -124,7 +120,8 @@ final class TripSteps {
                 ChangeTrials.path(source.habitat().graph(), off),
                 List.of(trip.from(), trip.to()),
                 new DataTable(
-                        LessonText.WAY_HEADERS, List.of(LessonSentence.wayRow(true, over), LessonSentence.wayRow(false, off))));
+                        LessonText.WAY_HEADERS,
+                        List.of(LessonSentence.wayRow(true, over), LessonSentence.wayRow(false, off))));
         List<Block> blocks = new ArrayList<>(List.of(
                 new Block.Words(LessonSentence.ways(over, off)),
                 new Block.Played(LessonText.PLAYED),

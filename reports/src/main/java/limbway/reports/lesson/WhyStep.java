@@ -28,8 +28,8 @@ final class WhyStep {
         List<Question> questions = new ArrayList<>();
         dearest(trip).ifPresent(questions::add);
         decides(trip).ifPresent(questions::add);
-        List<Block> after = List.of(new Block.Words(
-                LessonSentence.sentence(ReasonText.sentence(trip.ways(), trip.reason(), trip.body()))));
+        List<Block> after = List.of(
+                new Block.Words(LessonSentence.sentence(ReasonText.sentence(trip.ways(), trip.reason(), trip.body()))));
         draft.add(
                 questions.isEmpty()
                         ? new Step.Told("why", LessonText.WHY, after)
@@ -58,8 +58,7 @@ final class WhyStep {
                         PartText.doing(mode),
                         mode == most,
                         LessonSentence.verdict(
-                                mode == most,
-                                LessonSentence.part(mode, energy.part(mode), energy.totalMilliJ()))))
+                                mode == most, LessonSentence.part(mode, energy.part(mode), energy.totalMilliJ()))))
                 .toList();
         return Optional.of(new Question(
                 "dearest-part",
@@ -93,7 +92,8 @@ final class WhyStep {
         }
         String answer = LessonSentence.margin(groundWins, overMilliJ, offMilliJ);
         List<Choice> choices = offered.values().stream()
-                .map(words -> Choice.of(words, words.equals(right), LessonSentence.verdict(words.equals(right), answer)))
+                .map(words ->
+                        Choice.of(words, words.equals(right), LessonSentence.verdict(words.equals(right), answer)))
                 .toList();
         return Optional.of(new Question("margin", LessonSentence.byHowMuch(groundWins), choices, answer));
     }

@@ -23,7 +23,9 @@ final class LessonAnswerSheet {
             html.element("h3", question.asked());
             for (Choice choice : question.choices()) {
                 if (choice.isRight()) {
-                    html.open("p").element("strong", LessonSentence.sentence(choice.words())).close("p");
+                    html.open("p")
+                            .element("strong", LessonSentence.sentence(choice.words()))
+                            .close("p");
                 }
             }
             html.paragraph(question.answer());

@@ -32,8 +32,7 @@ public final class LessonPage {
      */
     public static String html(LessonReport report) {
         Lesson lesson = report.lesson();
-        Html html = Html.pageWithScripts(
-                LessonText.TITLE + report.info().title(), resource("lesson.css"));
+        Html html = Html.pageWithScripts(LessonText.TITLE + report.info().title(), resource("lesson.css"));
         html.element("p class=\"introduction\"", LessonText.INTRODUCTION);
         button(html, "print", LessonText.PRINT);
         html.close("header").open("main class=\"lesson\" data-choose=\"" + Xml.escape(LessonText.CHOOSE) + "\"");
@@ -69,7 +68,8 @@ public final class LessonPage {
             return;
         }
         html.open("section class=\"left-out\"").paragraph(LessonText.LEFT_OUT);
-        html.list(leftOut.stream().map(one -> one.what() + ": " + one.why() + ".").toList());
+        html.list(
+                leftOut.stream().map(one -> one.what() + ": " + one.why() + ".").toList());
         html.close("section");
     }
 
@@ -77,7 +77,8 @@ public final class LessonPage {
         var settings = report.info().settings();
         html.element(
                 "p class=\"made\"",
-                LessonText.MADE + report.info().scenario() + ", layout " + report.info().layouts().get(0) + ", seed "
+                LessonText.MADE + report.info().scenario() + ", layout "
+                        + report.info().layouts().get(0) + ", seed "
                         + settings.seed() + ", " + settings.replications() + " repetitions of " + settings.days()
                         + " days after " + settings.warmUpDays() + " of warm-up, Limbway "
                         + report.info().limbwayVersion() + ". " + LessonText.RECORD);

@@ -95,7 +95,8 @@ final class LessonStepView {
         for (int i = 0; i < question.choices().size(); i++) {
             html.open("p class=\"choice\"")
                     .open("label")
-                    .markup("<input type=\"radio\" autocomplete=\"off\" name=\"" + question.id() + "\" value=\"" + i + "\">")
+                    .markup("<input type=\"radio\" autocomplete=\"off\" name=\"" + question.id() + "\" value=\"" + i
+                            + "\">")
                     .element("span", question.choices().get(i).words())
                     .close("label")
                     .close("p");
@@ -103,7 +104,9 @@ final class LessonStepView {
         html.close("fieldset");
         LessonPage.button(html, "check", LessonText.CHECK);
         html.element("p class=\"verdict\" role=\"status\" aria-live=\"polite\"", "");
-        html.open("details class=\"answer\"").element("summary", LessonText.ANSWERS_HERE).open("ul");
+        html.open("details class=\"answer\"")
+                .element("summary", LessonText.ANSWERS_HERE)
+                .open("ul");
         for (Choice choice : question.choices()) {
             html.open("li data-right=\"" + choice.isRight() + "\"")
                     .element("strong", choice.words())

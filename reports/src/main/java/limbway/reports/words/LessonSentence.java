@@ -33,8 +33,10 @@ public final class LessonSentence {
     public static String animal(Body body, List<String> names) {
         return (names.size() == 1 ? "Meet " + names.get(0) : "Meet " + and(names)) + ", "
                 + Figures.one(body.name()) + (names.size() == 1 ? "" : " each") + " of "
-                + Figures.decimals(body.massKg(), 0) + " kg: reaches over gaps of up to " + Figures.metres(body.gapReachM())
-                + ", grips what is up to " + Figures.thickness(body.gripDiameterM()) + " thick and hugs rough stems of up to "
+                + Figures.decimals(body.massKg(), 0) + " kg: reaches over gaps of up to "
+                + Figures.metres(body.gapReachM())
+                + ", grips what is up to " + Figures.thickness(body.gripDiameterM())
+                + " thick and hugs rough stems of up to "
                 + Figures.thickness(body.hugDiameterM()) + ".";
     }
 
@@ -43,7 +45,9 @@ public final class LessonSentence {
         String made = motives.isEmpty()
                 ? "In the days lived for this lesson nobody made it."
                 : "In the days lived for this lesson it was made "
-                        + (tripsPerDay < 0.1 ? "less than once in ten days" : Figures.decimals(tripsPerDay, 1) + " times a day")
+                        + (tripsPerDay < 0.1
+                                ? "less than once in ten days"
+                                : Figures.decimals(tripsPerDay, 1) + " times a day")
                         + " by animals of this body, because of "
                         + motives.stream().map(Motive::word).collect(Collectors.joining(" or ")) + ".";
         return "The trip: from " + place(from) + " to " + place(to) + ". " + made;
@@ -52,7 +56,9 @@ public final class LessonSentence {
     private static String place(Resource resource) {
         return resource.id() + " (" + resource.kind().word()
                 + (resource.on().isEmpty() ? "" : ", on " + resource.on()) + ", "
-                + (resource.at().zM() == 0 ? "on the ground" : Figures.metres(resource.at().zM()) + " up") + ")";
+                + (resource.at().zM() == 0
+                        ? "on the ground"
+                        : Figures.metres(resource.at().zM()) + " up") + ")";
     }
 
     /** One row of the table of places. */
@@ -130,7 +136,8 @@ public final class LessonSentence {
     /** Both energies and their difference. */
     public static String margin(boolean groundWins, long overMilliJ, long offMilliJ) {
         return sentence("over the ground " + energy(overMilliJ) + ", off the ground " + energy(offMilliJ) + ": the way "
-                + (groundWins ? LessonText.OVER : LessonText.OFF) + " wins by " + energy(Math.abs(overMilliJ - offMilliJ)));
+                + (groundWins ? LessonText.OVER : LessonText.OFF) + " wins by "
+                + energy(Math.abs(overMilliJ - offMilliJ)));
     }
 
     /** Right or wrong, and what is so. */
@@ -187,7 +194,8 @@ public final class LessonSentence {
     public static String none(boolean isRight, boolean takesGround) {
         return isRight
                 ? "Right. None of those tried is enough; more than one thing would have to change."
-                : "Not so. At least one of them turns the trip " + (takesGround ? "off the ground." : "down to the ground.");
+                : "Not so. At least one of them turns the trip "
+                        + (takesGround ? "off the ground." : "down to the ground.");
     }
 
     /** Which changes turn the trip. */
@@ -211,8 +219,9 @@ public final class LessonSentence {
 
     /** How the days were lived. */
     public static String run(int repetitions, int days) {
-        return "One trip is not a day. For this lesson the group lived in each of these layouts for " + count(days, "day") + ", "
-                + (repetitions == 1 ? "once" : repetitions + " times over") + ", under the same chance:";
+        return "One trip is not a day. For this lesson the group lived in each of these layouts for "
+                + count(days, "day") + ", " + (repetitions == 1 ? "once" : repetitions + " times over")
+                + ", under the same chance:";
     }
 
     /** One layout. */
@@ -221,8 +230,7 @@ public final class LessonSentence {
     }
 
     /** Which layout is best, by how much, and whether that is sure. */
-    public static String best(
-            String best, String share, String next, String nextShare, String points, boolean isSure) {
+    public static String best(String best, String share, String next, String nextShare, String points, boolean isSure) {
         return "“" + best + "” has " + share + ", “" + next + "” " + nextShare + "; the difference is " + points
                 + " percentage points under the same chance"
                 + (isSure ? "." : ", which so short a run does not tell from nothing.");
@@ -256,7 +264,8 @@ public final class LessonSentence {
 
     /** A question. */
     public static String whoCrosses(String places, double wideM) {
-        return "A gap of " + Figures.metres(wideM) + " lies between " + places.replace(", ", " and ") + ". Who can cross it?";
+        return "A gap of " + Figures.metres(wideM) + " lies between " + places.replace(", ", " and ")
+                + ". Who can cross it?";
     }
 
     /** A choice. */
@@ -288,22 +297,40 @@ public final class LessonSentence {
         if (hours.isEmpty()) {
             return "At no hour: on " + Hours.day(day) + " there is always enough, and so there is on all other days.";
         }
-        return "In the hours that begin at " + and(hours.stream().map(hour -> Integer.toString(hour)).toList())
-                + " o’clock: for " + Hours.text(breachMinutes) + " of " + Hours.text(sunMinutes) + " with sun; in the whole year for "
-                + Hours.text(yearMinutes) + ". Standard time, clear sky.";
+        return "Between " + String.join(", and between ", stretches(hours)) + " o’clock: for "
+                + Hours.text(breachMinutes) + " of "
+                + Hours.text(sunMinutes) + " with sun; in the whole year for " + Hours.text(yearMinutes)
+                + ". Standard time, clear sky.";
+    }
+
+    /** Hours one after the other as one stretch. */
+    private static List<String> stretches(List<Integer> hours) {
+        List<String> stretches = new ArrayList<>();
+        int first = hours.get(0);
+        for (int i = 0; i < hours.size(); i++) {
+            boolean ends = i + 1 == hours.size() || hours.get(i + 1) > hours.get(i) + 1;
+            if (ends) {
+                stretches.add(first + " and " + (hours.get(i) + 1));
+                first = i + 1 < hours.size() ? hours.get(i + 1) : first;
+            }
+        }
+        return stretches;
     }
 
     /** What rests on the worth of places. */
     public static String worth(String layout, String together, String alone) {
-        return "Energy is not all. In “" + layout + "” " + together + " of the travel is off the ground when places are also worth "
-                + "something for bedding, height, company and more, which is assumed; with needs and energy alone it is " + alone
+        return "Energy is not all. In “" + layout + "” " + together
+                + " of the travel is off the ground when places are also worth "
+                + "something for bedding, height, company and more, which is assumed; with needs and energy alone it is "
+                + alone
                 + ". What differs between the two rests on assumptions.";
     }
 
     /** What to write about. */
     public static String explain(Body body, String from, String to, boolean takesGround) {
-        return "Explain to a colleague why " + Figures.one(body.name()) + " goes " + (takesGround ? LessonText.OVER : LessonText.OFF)
-                + " from " + from + " to " + to + ", and what would turn it.";
+        return "Explain to a colleague why " + Figures.one(body.name()) + " goes "
+                + (takesGround ? LessonText.OVER : LessonText.OFF) + " from " + from + " to " + to
+                + ", and what would turn it.";
     }
 
     /** What to try. */

@@ -74,7 +74,8 @@ public final class LessonText {
     public static final String MADE = "Made from ";
 
     /** After how the lesson was made. */
-    public static final String RECORD = "Questions, answers and numbers are in data/lesson.csv, every number used in lesson.json.";
+    public static final String RECORD =
+            "Questions, answers and numbers are in data/lesson.csv, every number used in lesson.json.";
 
     /** Under the title of the page. */
     public static final String INTRODUCTION =
@@ -163,13 +164,15 @@ public final class LessonText {
     public static final String NONE_OF_THESE = "none of these";
 
     /** Why the step about the day is missing. */
-    public static final String ONE_LAYOUT = "the scenario has one layout only, or one was named; write others under variants";
+    public static final String ONE_LAYOUT =
+            "the scenario has one layout only, or one was named; write others under variants";
 
     /** Why the step about the day is missing. */
     public static final String NO_TRAVEL = "nobody travelled in the days that were lived";
 
     /** A question. */
-    public static final String WHICH_LAYOUT = "Which layout has the greatest share of its travel off the ground, by distance?";
+    public static final String WHICH_LAYOUT =
+            "Which layout has the greatest share of its travel off the ground, by distance?";
 
     /** A choice. */
     public static final String CANNOT_TELL = "so short a run cannot tell the best two apart";
@@ -220,7 +223,8 @@ public final class LessonText {
                     + "licensed, or who know the animals.";
 
     /** Before what the answer hangs on. */
-    public static final String HOW_FIRM = "How firm the answer about the trip is, when assumed costs are changed one at a time:";
+    public static final String HOW_FIRM =
+            "How firm the answer about the trip is, when assumed costs are changed one at a time:";
 
     /** Before where not to lean on it. */
     public static final String DOUBTFUL = "Where not to lean on it:";
@@ -237,7 +241,8 @@ public final class LessonText {
             "one change that would turn it, and one that would not");
 
     /** Where there is no trip to explain. */
-    public static final String EXPLAIN_ENCLOSURE = "Explain to a colleague what an ape needs to stay off the ground here.";
+    public static final String EXPLAIN_ENCLOSURE =
+            "Explain to a colleague what an ape needs to stay off the ground here.";
 
     /** Before the summary. */
     public static final String SUMMARY = "To take away:";

@@ -94,7 +94,9 @@ public final class ReplayText {
         words.put("legend.trails", "Lines");
         words.put("legend.ground", "orange edge: on the ground; without: off the ground");
         words.put("legend.plumb", "plumb line from an animal to the ground");
-        words.put("legend.strip", "In the strip of the day each animal has a line: travel off the ground stands on it in blue, travel on the ground hangs below it in orange.");
+        words.put(
+                "legend.strip",
+                "In the strip of the day each animal has a line: travel off the ground stands on it in blue, travel on the ground hangs below it in orange.");
         words.put("use.title", "Use of places");
         words.put("use.unit", "Time of one animal in one day, mean of all repetitions; sleep at night left out.");
         words.put("use.step", "{from} to {to}");

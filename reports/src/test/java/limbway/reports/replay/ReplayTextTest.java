@@ -104,7 +104,8 @@ class ReplayTextTest {
     @Test
     void noScriptWritesTextAsMarkup() throws IOException {
         String scripts = scripts();
-        for (String way : List.of("innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "Function(")) {
+        for (String way :
+                List.of("innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "Function(")) {
             assertFalse(scripts.contains(way), way);
         }
     }
