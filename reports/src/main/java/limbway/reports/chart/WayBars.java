@@ -180,7 +180,7 @@ public final class WayBars {
     private static List<String> lines(String label) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : label.split(" ")) {
+        for (String word : label.split(" ", -1)) {
             if (line.length() > 0 && line.length() + word.length() + 1 > LINE_LETTERS) {
                 lines.add(line.toString());
                 line.setLength(0);

@@ -7,6 +7,7 @@ import limbway.reports.measure.Aspect;
 import limbway.reports.measure.Measures;
 import limbway.reports.words.FlipText;
 import limbway.reports.words.IntervalText;
+import limbway.reports.words.LessonAnswers;
 import limbway.reports.words.LessonSentence;
 import limbway.reports.words.LessonText;
 import limbway.reports.words.MendText;
@@ -27,7 +28,7 @@ final class ClosingSteps {
 
     private static Step limits(LessonSource source) {
         List<Choice> choices = new ArrayList<>();
-        for (LessonText.Claim claim : LessonText.Claim.values()) {
+        for (LessonAnswers.Claim claim : LessonAnswers.Claim.values()) {
             choices.add(Choice.of(claim.words(), claim.isRight(), claim.feedback()));
         }
         List<Block> after = new ArrayList<>();

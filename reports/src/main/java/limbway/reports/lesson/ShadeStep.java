@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import limbway.model.shade.ShadeYear;
 import limbway.reports.chart.ShadeHoursChart;
 import limbway.reports.measure.DayShade;
+import limbway.reports.words.LessonAnswers;
 import limbway.reports.words.LessonSentence;
 import limbway.reports.words.LessonText;
 
@@ -78,11 +79,11 @@ final class ShadeStep {
                 .toList();
         boolean noon = broken.stream().anyMatch(hour -> hour >= NOON_FROM && hour < NOON_TO);
         boolean edges = broken.stream().anyMatch(hour -> hour < NOON_FROM || hour >= NOON_TO);
-        LessonText.ShadeHours right = LessonText.ShadeHours.of(noon, edges);
+        LessonAnswers.ShadeHours right = LessonAnswers.ShadeHours.of(noon, edges);
         String answer = LessonSentence.shadeAnswer(
                 day.date(), broken, day.breachMinutes(), day.sunMinutes(), year.breachMinutes());
         List<Choice> choices = new ArrayList<>();
-        for (LessonText.ShadeHours one : LessonText.ShadeHours.values()) {
+        for (LessonAnswers.ShadeHours one : LessonAnswers.ShadeHours.values()) {
             choices.add(Choice.of(one.words(), one == right, LessonSentence.verdict(one == right, answer)));
         }
         return new Question("shade", LessonSentence.whichHours(day.date(), wanted), choices, answer);

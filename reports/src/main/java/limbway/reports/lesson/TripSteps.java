@@ -12,6 +12,7 @@ import limbway.reports.chart.DataTable;
 import limbway.reports.chart.EnclosureDrawing;
 import limbway.reports.chart.Picture;
 import limbway.reports.chart.WayBars;
+import limbway.reports.words.LessonAnswers;
 import limbway.reports.words.LessonSentence;
 import limbway.reports.words.LessonText;
 
@@ -90,9 +91,9 @@ final class TripSteps {
 
     private static Step predict(TaughtTrip trip) {
         double share = trip.ways().offGroundShare();
-        LessonText.Way right = LessonText.taken(share);
+        LessonAnswers.Way right = LessonAnswers.taken(share);
         List<Choice> choices = new ArrayList<>();
-        for (LessonText.Way way : LessonText.Way.values()) {
+        for (LessonAnswers.Way way : LessonAnswers.Way.values()) {
             choices.add(Choice.of(way.words(), way == right, LessonSentence.predicted(way == right, right, share)));
         }
         Question question = new Question(

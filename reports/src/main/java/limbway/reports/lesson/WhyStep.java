@@ -10,6 +10,7 @@ import limbway.model.body.LocomotorMode;
 import limbway.model.energy.EnergyByPart;
 import limbway.model.route.Way;
 import limbway.reports.words.Figures;
+import limbway.reports.words.LessonAnswers;
 import limbway.reports.words.LessonSentence;
 import limbway.reports.words.LessonText;
 import limbway.reports.words.PartText;
@@ -99,10 +100,10 @@ final class WhyStep {
     }
 
     private static Question missing(TaughtTrip trip) {
-        LessonText.Missing right = LessonText.missing(trip.reason());
+        LessonAnswers.Missing right = LessonAnswers.missing(trip.reason());
         String answer = LessonSentence.because(ReasonText.because(trip.reason(), trip.body()));
         List<Choice> choices = new ArrayList<>();
-        for (LessonText.Missing one : LessonText.Missing.values()) {
+        for (LessonAnswers.Missing one : LessonAnswers.Missing.values()) {
             choices.add(Choice.of(one.words(), one == right, LessonSentence.verdict(one == right, answer)));
         }
         return new Question("missing", LessonText.WHAT_IS_MISSING, choices, answer);

@@ -78,12 +78,12 @@ public final class LessonSentence {
     }
 
     /** What the model says, to whoever predicted. */
-    public static String predicted(boolean isRight, LessonText.Way right, double offGroundShare) {
+    public static String predicted(boolean isRight, LessonAnswers.Way right, double offGroundShare) {
         return verdict(isRight, predicted(offGroundShare, right));
     }
 
     /** What the model says. */
-    public static String predicted(double offGroundShare, LessonText.Way right) {
+    public static String predicted(double offGroundShare, LessonAnswers.Way right) {
         return sentence(right.words()) + " The model has " + Figures.percent(offGroundShare)
                 + " of such trips off the ground and " + Figures.percent(1 - offGroundShare) + " over it.";
     }
