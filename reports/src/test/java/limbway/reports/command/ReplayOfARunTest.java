@@ -53,7 +53,7 @@ class ReplayOfARunTest {
         for (int c = 0; c < cards.size(); c++) {
             JsonNode card = cards.get(c);
             boolean shut = !card.get("at").isNull();
-            if (shut && withDoors < 3 || !shut && c % 12 == 0) {
+            if (shut ? withDoors < 3 : c % 12 == 0) {
                 withDoors += shut ? 1 : 0;
                 sameAsExplain(card);
             }

@@ -32,11 +32,11 @@ class BundleTest {
         String map = markup.substring(markup.indexOf('{'), markup.indexOf("</script>"));
         Map<String, String> scripts = new TreeMap<>();
         JsonNode imports = new ObjectMapper().readTree(map).get("imports");
-        imports.fields().forEachRemaining(entry -> {
+        for (Map.Entry<String, JsonNode> entry : imports.properties()) {
             String[] parts = entry.getValue().asText().split(",", 2);
             assertEquals("data:text/javascript;base64", parts[0]);
             scripts.put(entry.getKey(), new String(Base64.getDecoder().decode(parts[1]), StandardCharsets.UTF_8));
-        });
+        }
         return scripts;
     }
 

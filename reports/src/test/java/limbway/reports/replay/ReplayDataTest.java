@@ -93,7 +93,7 @@ class ReplayDataTest {
             Way way = trip.way();
             assertEquals(trip.animal(), (int) animal[t]);
             assertEquals(trip.toResource(), (int) to[t]);
-            assertEquals(trip.startMs(), startMs[t] * STEP_MS, STEP_MS / 2);
+            assertEquals((double) trip.startMs(), startMs[t] * STEP_MS, STEP_MS / 2);
             int first = (int) start[(int) ofTrip[t]];
             int end = (int) start[(int) ofTrip[t] + 1];
             assertEquals(way.holds().size(), end - first);
@@ -111,7 +111,7 @@ class ReplayDataTest {
             }
             // the parts of the way add up to it, whatever their number: half a step, and half a millisecond of the
             // journal
-            assertEquals(trip.endMs() - trip.startMs(), lastsMs, STEP_MS / 2 + 0.5, "trip " + t);
+            assertEquals((double) (trip.endMs() - trip.startMs()), lastsMs, STEP_MS / 2 + 0.5, "trip " + t);
         }
     }
 
@@ -128,8 +128,8 @@ class ReplayDataTest {
         assertEquals(stays.size(), hold.length);
         for (int s = 0; s < hold.length; s++) {
             Stay stay = stays.get(s);
-            assertEquals(stay.startMs(), startMs[s] * STEP_MS, STEP_MS / 2);
-            assertEquals(stay.endMs(), endMs[s] * STEP_MS, STEP_MS / 2);
+            assertEquals((double) stay.startMs(), startMs[s] * STEP_MS, STEP_MS / 2);
+            assertEquals((double) stay.endMs(), endMs[s] * STEP_MS, STEP_MS / 2);
             assertEquals(stay.waiting(), waiting[s] == 1);
             assertEquals(stay.resource(), (int) place[s]);
             assertTrue(place(holds, (int) hold[s]).distanceM(graph.place(stay.hold())) <= quantumM());
