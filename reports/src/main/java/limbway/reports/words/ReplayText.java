@@ -82,11 +82,11 @@ public final class ReplayText {
         words.put("cardsLeftOut", "Trips of more bodies and pairs have no card here; ask limbway explain.");
         words.put("print", "The replay moves on a screen only.");
         words.put("none", "–");
-        words.put("seconds", "{n} s");
-        words.put("minutes", "{n} min");
-        words.put("hours", "{n} h");
-        words.put("joules", "{n} J");
-        words.put("kilojoules", "{n} kJ");
+        words.put("seconds", "{n}\u00a0s");
+        words.put("minutes", "{n}\u00a0min");
+        words.put("hours", "{n}\u00a0h");
+        words.put("joules", "{n}\u00a0J");
+        words.put("kilojoules", "{n}\u00a0kJ");
     }
 
     /** What lines and colours mean. */
@@ -118,7 +118,7 @@ public final class ReplayText {
         words.put("trips.way", "{from} → {to}");
         words.put("trips.over", "over the ground");
         words.put("trips.off", "off the ground");
-        words.put("trips.hasCard", "both ways");
+        words.put("trips.hasCard", "route card");
         words.put("trips.somewhere", "elsewhere");
     }
 
@@ -132,6 +132,7 @@ public final class ReplayText {
         words.put("card.runOne", "Go this way");
         words.put("card.running", "{at} of {of} s");
         words.put("card.taken", "Trips like this in all repetitions: {ground} over the ground, {above} off it.");
+        words.put("card.times", "taken {n}×");
         words.put("card.mend", "To mend:");
         words.put("card.oneWay", "There is only this way.");
         words.put("card.length", "{way}: {metres} m, {time}");
@@ -172,23 +173,23 @@ public final class ReplayText {
         words.put("stays.thirst", "{name} drinks at {at}, {where}");
         words.put("stays.fatigue", "{name} rests at {at}, {where}");
         words.put("stays.heat", "{name} rests out of the heat at {at}, {where}");
-        words.put("stays.comfort", "{name} is at {at} for its own sake, {where}");
+        words.put("stays.comfort", "{name} is at {at}, a place it likes, {where}");
         words.put("stays.company", "{name} keeps company at {at}, {where}");
         words.put("stays.night", "{name} sleeps at {at}, {where}");
         words.put("because.hunger", "to eat");
         words.put("because.thirst", "to drink");
         words.put("because.fatigue", "to rest");
         words.put("because.heat", "to get out of the heat");
-        words.put("because.comfort", "for the place itself");
+        words.put("because.comfort", "to be at a place it likes");
         words.put("because.company", "to keep close to another");
         words.put("because.night", "to sleep");
     }
 
     /** Where the sun stands. */
     private static void sun(Map<String, String> words) {
-        words.put("sun.none", "The layout has no site, so no sun is drawn.");
+        words.put("sun.none", "No site, so no sun is drawn");
         words.put("sun.night", "Night");
-        words.put("sun.dusk", "Dusk: the sun is below the horizon");
+        words.put("sun.dusk", "Dusk, sun below the horizon");
         words.put("sun.up", "Sun {height}° up in the {direction}");
         words.put("sun.n", "north");
         words.put("sun.ne", "north-east");

@@ -1,7 +1,7 @@
 // Energies of ways as stacked bars at one scale, and the same as a table of numbers.
 
 import { el } from 'limbway/dom';
-import { energy, inkOn } from 'limbway/words';
+import { energy, inkOn, number } from 'limbway/words';
 import { paintOf } from 'limbway/ways';
 
 /** Shares of a bar below which its number would not fit. */
@@ -23,7 +23,11 @@ export function bars(card, modes, t) {
       bar.append(piece);
     }
     figure.append(
-      el('div', { class: 'rp-bar-head' }, swatch(way), el('span', {}, way.name), el('strong', {}, energy(t, way.milliJ))),
+      el('div', { class: 'rp-bar-head' },
+        swatch(way),
+        el('span', {}, way.name),
+        el('span', { class: 'rp-quiet' }, t('card.times', { n: number(card.taken?.[way.kind] ?? 0) })),
+        el('strong', {}, energy(t, way.milliJ))),
       bar,
     );
   }

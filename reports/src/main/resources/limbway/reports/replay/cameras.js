@@ -5,6 +5,7 @@ import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import { fit, outerPoints } from 'limbway/fit';
 
 const GLIDE_S = 0.7;
+const NEAREST_M = 0.05;
 const LOOK_M = 0.5;
 /** How near the camera comes to what it follows, through the lens of the overview. */
 const NEAR_M = 17;
@@ -22,7 +23,7 @@ export const FIXED_VIEWS = Object.keys(VIEWS);
 export class Cameras {
   constructor(layout, canvas, changed) {
     this.layout = layout;
-    this.camera = new PerspectiveCamera(30, 1, 0.05, 5000);
+    this.camera = new PerspectiveCamera(30, 1, NEAREST_M, 5000);
     this.controls = new OrbitControls(this.camera, canvas);
     // one finger up or down moves the page, as everywhere on it
     canvas.style.touchAction = 'pan-y';
@@ -31,6 +32,7 @@ export class Cameras {
     this.controls.addEventListener('start', () => {
       this.glide = null;
       this.away = 0;
+      this.touched = true;
     });
     this.outer = outerPoints(layout);
     this.view = 'overview';
@@ -50,6 +52,7 @@ export class Cameras {
   go(view, gently) {
     this.view = view;
     this.away = 0;
+    this.touched = false;
     const { ends, controls } = this;
     const point = this.viewpoint();
     if (point) {
@@ -139,7 +142,18 @@ export class Cameras {
     return left > CLOSE_ENOUGH_M;
   }
 
+  /** Draws nothing so near that depths far away run together. */
+  adjust() {
+    const { camera, controls } = this;
+    const near = Math.max(NEAREST_M, this.viewpoint() ? 0 : 0.03 * camera.position.distanceTo(controls.target));
+    if (Math.abs(near - camera.near) < 0.1 * camera.near) return;
+    camera.near = near;
+    camera.far = Math.max(500, near * 20_000);
+    camera.updateProjectionMatrix();
+  }
+
   zoom(factor) {
+    this.touched = true;
     const { camera, controls } = this;
     if (this.viewpoint()) {
       camera.fov = Math.min(75, Math.max(15, camera.fov / factor));
@@ -152,6 +166,7 @@ export class Cameras {
 
   /** Turns by angles in radians, as dragging does. */
   turn(across, up) {
+    this.touched = true;
     const offset = this.moved.copy(this.camera.position).sub(this.controls.target);
     const long = offset.length();
     const round = Math.atan2(offset.x, offset.z) + across;
@@ -163,6 +178,7 @@ export class Cameras {
 
   /** Looks from where another looks. */
   like(other) {
+    this.touched = true;
     this.view = other.view;
     this.glide = null;
     this.#put(other.camera.position, other.controls.target, other.camera.fov);

@@ -1,6 +1,6 @@
 // Elements of the page, always with text as text.
 
-/** An element with attributes, handlers ("on…") and children; strings become text. */
+/** An element with attributes, handlers ("on…") and children; strings become text, what is null or false is left out. */
 export function el(tag, attributes = {}, ...children) {
   const element = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) {
@@ -8,7 +8,7 @@ export function el(tag, attributes = {}, ...children) {
     if (name.startsWith('on')) element.addEventListener(name.slice(2), value);
     else element.setAttribute(name, value === true ? '' : value);
   }
-  element.append(...children.filter((child) => child !== null && child !== undefined));
+  element.append(...children.filter((child) => child !== null && child !== undefined && child !== false));
   return element;
 }
 

@@ -20,7 +20,8 @@ const ORDER = ['ground', 'buildings', 'obstacles', 'barriers', 'doors', 'wires',
 const STROKES = { wires: '#7a2f28', doors: '#c9a24b' };
 
 export class Flat {
-  constructor(picture, { layout, film, sky, modes, short }) {
+  constructor(picture, scene) {
+    const { layout, film, sky, modes } = scene;
     this.mode = '2d';
     this.layout = layout;
     this.film = film;
@@ -32,7 +33,7 @@ export class Flat {
     picture.append(this.canvas, this.over);
     this.context = this.canvas.getContext('2d');
     this.labels = new Labels(this.over);
-    this.signs = new Signs(layout, film, short);
+    this.signs = new Signs(scene);
     this.lines = new FlatLines(layout, film, modes);
     this.heat = new FlatHeat(layout);
     this.still = document.createElement('canvas');

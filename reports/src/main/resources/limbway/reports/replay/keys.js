@@ -8,7 +8,7 @@ const OWN_SPACE = new Set(['BUTTON', 'SUMMARY', 'A', 'INPUT']);
 /** Lets keys act on a replay; act holds one function for each deed. */
 export function listen(root, act) {
   const deeds = {
-    ' ': act.toggle,
+    ' ': () => act.toggle(),
     ArrowLeft: (shift) => (shift ? act.turn(-0.15, 0) : act.step(-1)),
     ArrowRight: (shift) => (shift ? act.turn(0.15, 0) : act.step(1)),
     ArrowUp: (shift) => (shift ? act.turn(0, 0.1) : act.step(10)),
@@ -18,11 +18,11 @@ export function listen(root, act) {
     '+': () => act.zoom(1.2),
     '=': () => act.zoom(1.2),
     '-': () => act.zoom(1 / 1.2),
-    f: act.followNext,
-    v: act.viewNext,
-    h: act.heat,
-    n: act.names,
-    c: act.cardNext,
+    f: () => act.followNext(),
+    v: () => act.viewNext(),
+    h: () => act.heat(),
+    n: () => act.names(),
+    c: () => act.cardNext(1),
   };
   root.addEventListener('keydown', (event) => {
     if (event.ctrlKey || event.metaKey || event.altKey || TYPED.has(event.target.tagName)) return;

@@ -3,14 +3,19 @@
 import { Card } from 'limbway/card';
 import { Controls } from 'limbway/controls';
 import { el, say } from 'limbway/dom';
+import { figure } from 'limbway/figure';
 import { Flat } from 'limbway/flat';
 import { keyHelp } from 'limbway/keys';
 import { trailLegend, useLegend } from 'limbway/legend';
 import { Spoken } from 'limbway/spoken';
 import { Stage } from 'limbway/stage';
-import { Strip } from 'limbway/strip';
 import { Trips } from 'limbway/trips';
 import { timeOfDay } from 'limbway/words';
+
+/** How many trips are listed at first, and the width from which there is room for more. */
+const FEW_TRIPS = 12;
+const MANY_TRIPS = 30;
+const ROOMY_PX = 700;
 
 export class Page {
   constructor(root, player, t) {
@@ -20,7 +25,7 @@ export class Page {
     this.t = t;
     this.names = [...new Set(scenes.flatMap(({ layout }) => layout.animals.map(({ name }) => name)))];
     this.spoken = new Spoken();
-    this.figures = scenes.map((scene) => this.#figure(scene));
+    this.figures = scenes.map((scene) => figure(scene, player, t));
     this.pictures = this.figures.map((figure) => figure.picture);
     this.controls = options.controls
       ? new Controls({ days: player.clock.days, names: this.names, views: player.views }, t, act)
@@ -33,7 +38,8 @@ export class Page {
       },
       step: (by) => act.cardNext(by),
     });
-    this.trips = options.compact ? null : new Trips(scenes, t, scenes.length > 1 || root.clientWidth < 700 ? 12 : 30, (layout, trip) => this.#openTrip(layout, trip));
+    const atFirst = scenes.length > 1 || root.clientWidth < ROOMY_PX ? FEW_TRIPS : MANY_TRIPS;
+    this.trips = options.compact ? null : new Trips(scenes, t, atFirst, (layout, trip) => this.#openTrip(layout, trip));
     this.use = useLegend(scenes.map(({ layout }) => layout), t);
     this.side = el('div', { class: 'rp-side' }, this.card.root, this.trips?.root ?? '');
     if (scenes.every(({ layout }) => !layout.cards?.length)) {
@@ -41,7 +47,7 @@ export class Page {
     } else if (scenes.some(({ layout }) => layout.cardsLeftOut > 0)) {
       this.trips?.root.append(el('p', { class: 'rp-quiet' }, t('cardsLeftOut')));
     }
-    const hasSide = !options.compact || options.card !== null;
+    const hasSide = (this.hasSide = !options.compact || options.card !== null);
     root.classList.toggle('rp-alone', !hasSide);
     root.classList.toggle('rp-many', scenes.length > 1);
     // what stood there for those without scripts is what goes on paper
@@ -64,43 +70,9 @@ export class Page {
 
   /** Beside the picture where there is room, else right below it. */
   #placeCard = () => {
-    if (this.narrow.matches || this.figures.length > 1) this.root.querySelector('.rp-stages').after(this.card.root);
+    if (this.narrow.matches || this.figures.length > 1 || !this.hasSide) this.root.querySelector('.rp-stages').after(this.card.root);
     else this.side.prepend(this.card.root);
   };
-
-  #figure(scene) {
-    const { t, player } = this;
-    const { layout } = scene;
-    const picture = el('div', {
-      class: 'rp-picture', tabindex: '0', role: 'img', 'aria-label': t('picture', { layout: layout.name }),
-    });
-    const note = el('p', { class: 'rp-note', hidden: true });
-    const sun = el('span', { class: 'rp-sun' });
-    const strip = new Strip(scene, (ms) => player.act.seek(ms));
-    const lines = layout.animals.map((animal, i) => {
-      const mark = el('span', { class: 'rp-mark', 'aria-hidden': 'true' }, animal.mark ?? scene.short[i]);
-      mark.style.color = animal.rgb;
-      const text = el('span');
-      return { text, root: el('li', {}, mark, ' ', text) };
-    });
-    const words = el('ul', { class: 'rp-words', 'aria-label': t('words') }, ...lines.map((line) => line.root));
-    words.style.setProperty('--animals', String(lines.length));
-    // a picture that scrolls the page by the wheel does not also zoom, unless it has the focus
-    picture.addEventListener('pointerdown', () => picture.focus({ preventScroll: true }));
-    const outer = el('div', { class: 'rp-frame' }, picture);
-    outer.addEventListener('wheel', (event) => {
-      if (!event.ctrlKey && document.activeElement !== picture) event.stopPropagation();
-    }, { capture: true, passive: true });
-    const root = el('figure', { class: 'rp-stage' },
-      el('figcaption', {}, el('strong', {}, layout.name), sun), outer, note);
-    const several = player.scenes.length > 1;
-    const told = el('div', { class: 'rp-told' },
-      several ? el('strong', {}, layout.name) : null,
-      strip.canvas,
-      layout.animals.length ? words : el('p', { class: 'rp-quiet' }, t('noAnimals')),
-      scene.film.tripCount === 0 ? el('p', { class: 'rp-quiet' }, t('trips.never')) : null);
-    return { scene, root, told, picture, note, sun, strip, words, lines };
-  }
 
   #legends(scenes) {
     const { t } = this;
@@ -119,17 +91,18 @@ export class Page {
   /** The pictures in space, or flat where that cannot be or is not wanted. */
   makeStages() {
     const { player, t } = this;
+    const inSpace = !player.options.flat && Stage.possible();
     const stages = this.figures.map(({ scene, picture, note }) => {
-      if (!player.options.flat) {
+      if (inSpace) {
         try {
           const stage = new Stage(picture, scene, () => player.invalidate(), () => player.moved(stage));
           return stage;
         } catch (refused) {
           picture.replaceChildren();
-          note.textContent = t('noWebGl');
-          note.hidden = false;
         }
       }
+      if (!player.options.flat) say(note, t('noWebGl'));
+      note.hidden = Boolean(player.options.flat);
       return new Flat(picture, scene);
     });
     if (stages.some((stage) => stage.mode === '2d')) this.controls?.flat();
@@ -157,7 +130,9 @@ export class Page {
   tell(clock, state) {
     for (const { scene, lines, sun } of this.figures) {
       lines.forEach((line, i) => {
-        say(line.text, scene.teller.sentence(i, clock.ms));
+        const sentence = scene.teller.sentence(i, clock.ms);
+        say(line.text, sentence);
+        line.root.title = sentence;
         line.root.classList.toggle('rp-followed', scene.layout.animals[i].name === state.followName);
       });
       say(sun, scene.teller.sun(clock.ms));

@@ -7,7 +7,11 @@ import { Page } from 'limbway/page';
 import { listen } from 'limbway/keys';
 import { Timing } from 'limbway/timing';
 
-const LONGEST_FRAME_S = 0.1;
+/** A tab that slept does not jump; a slow machine still keeps time. */
+const LONGEST_FRAME_S = 1;
+/** So many slow pictures one after the other, and drawing gets plainer. */
+const SLOW_S = 0.12;
+const SLOW_FRAMES = 6;
 const TELL_EVERY_MS = 500;
 
 export class Player {
@@ -29,6 +33,7 @@ export class Player {
     this.stages = [];
     this.toldMs = 0;
     this.frame = 0;
+    this.slow = 0;
     listen(root, this.act);
     this.resizer = new ResizeObserver(() => this.#resize());
     this.page.pictures.forEach((picture) => this.resizer.observe(picture));
@@ -62,6 +67,8 @@ export class Player {
     this.timing.begin();
     const passed = this.before ? (now - this.before) / 1000 : 0;
     const seconds = Math.min(LONGEST_FRAME_S, passed);
+    this.slow = passed > SLOW_S ? this.slow + 1 : 0;
+    if (this.slow === SLOW_FRAMES) this.stages.forEach((stage) => stage.plainer?.());
     const { clock, state, stages } = this;
     const wasPlaying = clock.playing;
     clock.tick(seconds);
@@ -123,7 +130,11 @@ export class Player {
   }
 
   #resize() {
-    this.stages.forEach((stage) => stage.resize());
+    for (const stage of this.stages) {
+      stage.resize();
+      // what nobody turned by hand fills the picture again
+      if (stage.cameras && !stage.cameras.touched && this.state.followName === null) this.look(stage, false);
+    }
     this.page.resize();
     this.invalidate();
   }

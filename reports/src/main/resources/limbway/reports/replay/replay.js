@@ -37,7 +37,7 @@ function scene(data, number, t) {
   const film = new Film(layout, new Ground(layout));
   const sky = layout.sun ? new Sky(layout.sun) : null;
   const teller = new Teller(data, layout, film, sky, t);
-  return { number, layout, film, sky, teller, modes: data.modes, short: shortNames(layout.animals) };
+  return { number, layout, film, sky, teller, modes: data.modes, t, short: shortNames(layout.animals) };
 }
 
 function handle(player) {

@@ -2,13 +2,15 @@
 
 import { spot } from 'limbway/film';
 import { paintOf, signAt } from 'limbway/ways';
+import { energy } from 'limbway/words';
 
 const ROOM_FOR_NAMES_PX = 560;
 /** Signs stand above the heads of those who go. */
 const RAISED_M = 0.9;
 
 export class Signs {
-  constructor(layout, film, short) {
+  constructor({ layout, film, short, t }) {
+    this.t = t;
     this.layout = layout;
     this.film = film;
     this.short = short;
@@ -16,6 +18,7 @@ export class Signs {
     this.card = null;
     this.goes = spot();
     this.at = [];
+    this.texts = [];
     // in the middle of each support
     this.middles = (layout.axes ?? []).map(({ id, line }) => {
       const half = 3 * Math.floor((line.length / 3 - 1) / 2);
@@ -47,12 +50,13 @@ export class Signs {
   #ways(labels, toPicture, card, run) {
     if (this.card !== card) {
       this.card = card;
+      this.texts = card.ways.map((way) => `${way.name} ${energy(this.t, way.milliJ)}`);
       this.at = card.ways.map((way, i) => signAt(this.film, way.way, card.ways[1 - i]?.way));
     }
     card.ways.forEach((way, i) => {
       const at = run ? this.film.along(way.way, run.ms, this.goes) : this.at[i];
       const point = toPicture(at.x, at.y + (run ? RAISED_M : 0), at.z);
-      if (point) labels.way(point.x, point.y, way.name, paintOf(way).rgb);
+      if (point) labels.way(point.x, point.y, labels.widthPx > ROOM_FOR_NAMES_PX ? this.texts[i] : way.name, paintOf(way).rgb);
     });
   }
 

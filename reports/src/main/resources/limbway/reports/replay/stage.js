@@ -1,6 +1,6 @@
 // One layout as a scene: what stands there, light, animals, trails, ways; drawn only when asked.
 
-import { Color, PCFSoftShadowMap, Scene, Vector3, WebGLRenderer } from 'three';
+import { BasicShadowMap, Color, PCFSoftShadowMap, Scene, Vector3, WebGLRenderer } from 'three';
 import { Animals } from 'limbway/animals';
 import { Cameras } from 'limbway/cameras';
 import { el } from 'limbway/dom';
@@ -17,10 +17,19 @@ import { eachMove, paintOf } from 'limbway/ways';
 
 const GHOSTS = 2;
 const NOBODY = [];
+const PLAIN_RATIO = 0.75;
 
 export class Stage {
-  /** @throws where the browser gives no WebGL */
-  constructor(picture, { layout, film, sky, modes, short }, changed, moved) {
+  /** Whether this browser draws in space. */
+  static possible() {
+    const context = document.createElement('canvas').getContext('webgl2');
+    context?.getExtension('WEBGL_lose_context')?.loseContext();
+    return context !== null;
+  }
+
+  /** @throws where the browser refuses after all */
+  constructor(picture, scene, changed, moved) {
+    const { layout, film, sky, modes } = scene;
     this.mode = '3d';
     this.layout = layout;
     this.film = film;
@@ -49,7 +58,7 @@ export class Stage {
     this.trails = new Trails(layout, film, modes, this.lines, 0.03);
     this.heat = new Heat(layout, this.drawings, film.ground, this.scene);
     this.cameras = new Cameras(layout, picture, moved);
-    this.signs = new Signs(layout, film, short);
+    this.signs = new Signs(scene);
     this.point = new Vector3();
     this.colour = new Color();
     this.unitM = dashUnitM(layout.bounds);
@@ -63,12 +72,22 @@ export class Stage {
     this.widthPx = Math.max(1, this.picture.clientWidth);
     this.heightPx = Math.max(1, this.picture.clientHeight);
     this.ratio = Math.min(2, window.devicePixelRatio || 1);
-    this.renderer.setPixelRatio(this.ratio);
+    this.renderer.setPixelRatio(this.plain ? PLAIN_RATIO : this.ratio);
     this.renderer.setSize(this.widthPx, this.heightPx, false);
     this.over.width = Math.round(this.widthPx * this.ratio);
     this.over.height = Math.round(this.heightPx * this.ratio);
     this.cameras.aspect(this.widthPx / this.heightPx);
     this.drawnMs = NaN;
+  }
+
+  /** Draws with less effort from now on: for machines without a graphics processor. */
+  plainer() {
+    if (this.plain) return;
+    this.plain = true;
+    this.sun.plainer();
+    this.renderer.shadowMap.type = BasicShadowMap;
+    this.scene.traverse((each) => each.material && (each.material.needsUpdate = true));
+    this.resize();
   }
 
   tick(seconds) {
@@ -78,13 +97,15 @@ export class Stage {
   /** Draws one picture of a time, so long after the last one; returns whether the camera is still on its way. */
   draw(ms, state, seconds) {
     const { animals, film, lines } = this;
-    const clockMoved = ms !== this.drawnMs || state.run;
+    // the shadows of animals are left to the next move of the sun where drawing is slow
+    const clockMoved = Number.isNaN(this.drawnMs) || (!this.plain && (ms !== this.drawnMs || state.run));
     this.drawnMs = ms;
     this.heat.show(state.heat);
     const sunMoved = this.sun.set(ms);
     animals.set(ms, Boolean(state.run));
     const followed = state.follow >= 0 ? animals.now[state.follow] : null;
     const underWay = followed && !state.run ? this.cameras.follow(followed, state.calm ? Infinity : seconds) : false;
+    this.cameras.adjust();
     const card = state.card ? this.layout.cards[state.card.index] : null;
     lines.clear();
     this.trails.lay(ms, card ? 0 : state.trailMs, state.follow, state.run ? NOBODY : animals.now);

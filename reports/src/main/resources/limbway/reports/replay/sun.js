@@ -7,6 +7,7 @@ const DAY = new Color('#eceeea');
 const NIGHT = new Color('#4a5364');
 /** The sun where a layout has no site: high in the south-west, without shadows that would mean a time. */
 const NOWHERE = { azimuthDeg: 215, elevationDeg: 58 };
+const SHEET_ALPHA = 0.16;
 const REDRAW_FROM = Math.cos((0.15 * Math.PI) / 180);
 
 export class Sun {
@@ -51,12 +52,15 @@ export class Sun {
     if (!this.sky) return;
     const sheet = new Mesh(
       new PlaneGeometry(this.radius * 5, this.radius * 5),
-      new ShadowMaterial({ color: '#39404a', opacity: 0.16 }),
+      new ShadowMaterial({
+        color: '#39404a', opacity: SHEET_ALPHA, polygonOffset: true, polygonOffsetFactor: 4, polygonOffsetUnits: 4,
+      }),
     );
     sheet.rotation.x = -Math.PI / 2;
-    sheet.position.set(this.centre.x, y - 0.05, this.centre.z);
+    sheet.position.set(this.centre.x, y - 0.12, this.centre.z);
     sheet.receiveShadow = true;
     sheet.renderOrder = -1;
+    this.sheet = sheet;
     this.scene.add(sheet);
   }
 
@@ -68,12 +72,21 @@ export class Sun {
     const up = Math.min(1, Math.max(0, place.elevationDeg / 8));
     this.light.position.copy(this.centre).addScaledVector(this.direction, this.radius * 2);
     this.light.intensity = 1.6 * up;
+    if (this.sheet) this.sheet.material.opacity = SHEET_ALPHA * up;
     this.light.color.setRGB(1, 0.86 + 0.1 * up, 0.68 + 0.22 * up);
     this.above.intensity = 0.85 + 1.2 * day;
     this.scene.background.lerpColors(NIGHT, DAY, day);
     const moved = this.drawn.dot(this.direction) < REDRAW_FROM;
     if (moved) this.drawn.copy(this.direction);
     return moved;
+  }
+
+  /** Coarser shadows. */
+  plainer() {
+    const { shadow } = this.light;
+    shadow.mapSize.set(1024, 1024);
+    shadow.map?.dispose();
+    shadow.map = null;
   }
 
   dispose() {

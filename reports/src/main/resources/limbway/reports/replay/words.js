@@ -43,9 +43,15 @@ export function duration(t, seconds) {
   return t('hours', { n: number(seconds / 3600, 1) });
 }
 
-/** Black or white, whichever can be read on a colour such as "#8c7a3d"; weights as in ITU-R BT.601. */
+/** Black or white, whichever stands out more from a colour such as "#8c7a3d"; relative luminance as in WCAG 2. */
 export function inkOn(rgb) {
   const n = parseInt(rgb.slice(1), 16);
-  const light = 0.299 * (n >> 16) + 0.587 * ((n >> 8) & 255) + 0.114 * (n & 255);
-  return light > 140 ? '#222222' : '#ffffff';
+  const light = 0.2126 * linear(n >> 16) + 0.7152 * linear((n >> 8) & 255) + 0.0722 * linear(n & 255);
+  // there (1.05 / (L + 0.05)) equals ((L + 0.05) / 0.05)
+  return light > 0.179 ? '#000000' : '#ffffff';
+}
+
+function linear(code) {
+  const share = code / 255;
+  return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
 }
