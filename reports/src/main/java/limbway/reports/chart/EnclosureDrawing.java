@@ -6,6 +6,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import limbway.model.enclosure.Cover;
 import limbway.model.enclosure.Enclosure;
@@ -31,13 +32,19 @@ public final class EnclosureDrawing {
     private final TravelLines travel;
     private final boolean withTravel;
     private final String proposed;
+    private final Optional<TripMarks> trip;
 
     private EnclosureDrawing(Enclosure enclosure, List<Stretch> stretches, String proposed) {
+        this(enclosure, stretches, proposed, Optional.empty());
+    }
+
+    private EnclosureDrawing(Enclosure enclosure, List<Stretch> stretches, String proposed, Optional<TripMarks> trip) {
         this.proposed = proposed;
+        this.trip = trip;
         this.enclosure = enclosure;
         this.frame = Frame.of(enclosure);
         this.travel = new TravelLines(stretches);
-        this.withTravel = !stretches.isEmpty() && proposed.isEmpty();
+        this.withTravel = !stretches.isEmpty() && proposed.isEmpty() && trip.isEmpty();
     }
 
     /**
@@ -93,6 +100,40 @@ public final class EnclosureDrawing {
                 table);
     }
 
+    /**
+     * Plan and side view with the two ways of one trip.
+     *
+     * @param id file name without ending
+     * @param title what is shown
+     * @param enclosure what stands there
+     * @param over the way over the ground, move by move; may be empty
+     * @param off the way off the ground, move by move; may be empty
+     * @param ends names of the place where the trip starts and of that where it ends; may be empty
+     * @param table the numbers behind the picture
+     * @return the picture
+     */
+    public static Picture trip(
+            String id,
+            String title,
+            Enclosure enclosure,
+            List<Segment> over,
+            List<Segment> off,
+            List<String> ends,
+            DataTable table) {
+        TripMarks marks = new TripMarks(over, off, ends);
+        EnclosureDrawing drawing = new EnclosureDrawing(enclosure, List.of(), "", Optional.of(marks));
+        int height = (int) Math.ceil(drawing.frame.bottomPx()) + 34 + Key.heightPx(enclosure);
+        return new Picture(
+                id,
+                title,
+                "The enclosure from above with north on top, and below it from the south. What stands there is grey, lighter "
+                        + "where higher." + marks.words() + alsoDrawn(enclosure),
+                Style.WIDTH_PX,
+                height,
+                drawing::paint,
+                table);
+    }
+
     private static String alsoDrawn(Enclosure enclosure) {
         List<String> words = KeySign.of(enclosure).stream().map(KeySign::words).toList();
         return words.isEmpty() ? "" : " Drawn too, with signs of their own: " + String.join(", ", words) + ".";
@@ -105,6 +146,7 @@ public final class EnclosureDrawing {
         key.drawNorth(frame.xPx(frame.eastM()) - 24, Frame.PLAN_TOP_PX - 10);
         structure.drawPlan();
         travel.draw(g, frame, true);
+        trip.ifPresent(marks -> marks.draw(g, frame, enclosure, true));
         Rectangle2D plan = new Rectangle2D.Double(
                 0, Frame.PLAN_TOP_PX - 4, area.getWidth(), frame.planYPx(frame.southM()) - Frame.PLAN_TOP_PX + 8);
         drawNames(g, plan);
@@ -114,6 +156,7 @@ public final class EnclosureDrawing {
         structure.drawSide();
         nameHeights(g);
         travel.draw(g, frame, false);
+        trip.ifPresent(marks -> marks.draw(g, frame, enclosure, false));
         for (Resource resource : enclosure.resources()) {
             ResourceMark.draw(g, resource.kind(), frame.fromSide(resource.at()));
         }
@@ -121,6 +164,7 @@ public final class EnclosureDrawing {
         if (!proposed.isEmpty()) {
             key.drawProposed(frame.bottomPx() + 30, proposed, travel);
         }
+        trip.ifPresent(marks -> marks.drawKey(g, Key.lastLinePx(frame.bottomPx() + 30, enclosure)));
     }
 
     private static void caption(Graphics2D g, String words, double y) {

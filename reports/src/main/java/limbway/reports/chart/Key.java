@@ -34,6 +34,11 @@ final class Key {
         return HEIGHT_PX + KeySign.rows(KeySign.of(enclosure)) * KeySign.ROW_PX;
     }
 
+    /** Where the last line of the key stands, which tells of what is drawn over the enclosure [px]. */
+    static double lastLinePx(double topPx, Enclosure enclosure) {
+        return topPx + 68 + KeySign.rows(KeySign.of(enclosure)) * KeySign.ROW_PX;
+    }
+
     void draw(double topPx, TravelLines travel, boolean withTravel) {
         double x = Frame.LEFT_PX;
         double y = topPx + 10;

@@ -25,13 +25,7 @@ final class ComparedLayouts {
             }
             return study.layouts();
         }
-        Set<String> names = new LinkedHashSet<>();
-        for (String word : wanted) {
-            // a name may have a comma in it
-            for (String name : known.contains(word) ? List.of(word) : List.of(word.split(","))) {
-                names.add(named(name.trim(), known));
-            }
-        }
+        Set<String> names = named(study, wanted);
         if (names.size() < 2) {
             throw Refusal.of(
                     "there is nothing to compare with",
@@ -42,6 +36,19 @@ final class ComparedLayouts {
         return study.layouts().stream()
                 .filter(layout -> names.contains(layout.name()))
                 .toList();
+    }
+
+    /** The names in a list that may be divided by commas, each of them the name of a layout. */
+    static Set<String> named(Study study, List<String> wanted) throws Refusal {
+        List<String> known = study.layouts().stream().map(Variant::name).toList();
+        Set<String> names = new LinkedHashSet<>();
+        for (String word : wanted) {
+            // a name may have a comma in it
+            for (String name : known.contains(word) ? List.of(word) : List.of(word.split(","))) {
+                names.add(named(name.trim(), known));
+            }
+        }
+        return names;
     }
 
     private static String named(String name, List<String> known) throws Refusal {

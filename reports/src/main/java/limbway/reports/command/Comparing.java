@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import limbway.model.study.Variant;
 import limbway.reports.data.CompareInfo;
 import limbway.reports.measure.Aspect;
+import limbway.reports.measure.Measures;
 import limbway.reports.measure.criterion.Criteria;
 import limbway.reports.measure.criterion.DesignCriterion;
 import limbway.reports.measure.criterion.Givens;
@@ -16,6 +17,8 @@ import limbway.reports.page.CompareReport;
 import limbway.reports.page.WorldsSection;
 import limbway.sim.animal.DaySettings;
 import limbway.sim.experiment.Assumptions;
+import limbway.sim.experiment.Experiment;
+import limbway.sim.experiment.Outcome;
 import limbway.sim.experiment.comparison.Compared;
 import limbway.sim.experiment.comparison.Comparison;
 import limbway.sim.experiment.comparison.Stopped;
@@ -25,9 +28,6 @@ import limbway.sim.experiment.trial.Notebook;
 import limbway.sim.experiment.trial.Trial;
 import limbway.sim.experiment.trial.Trials;
 import limbway.sim.experiment.worlds.WorldSettings;
-import limbway.reports.measure.Measures;
-import limbway.sim.experiment.Experiment;
-import limbway.sim.experiment.Outcome;
 import limbway.sim.habitat.Habitat;
 
 /** Lets the group live in the layouts until it is known how they differ, and then once more with needs and energy alone. */
@@ -159,7 +159,8 @@ final class Comparing {
         progress.next("one repetition of each layout, to be watched");
         List<Measures> watched = new ArrayList<>();
         for (int layout : ranked.subList(0, Math.min(CompareReport.MOST_WATCHED, ranked.size()))) {
-            Outcome lived = Experiment.run(habitats.get(layout), options.settings().repetitions(1, 1), day, progress);
+            Outcome lived =
+                    Experiment.run(habitats.get(layout), options.settings().repetitions(1, 1), day, progress);
             if (!lived.complete()) {
                 return List.of();
             }

@@ -27,6 +27,7 @@ import limbway.reports.words.Cautions;
             SweepCommand.class,
             ScreenCommand.class,
             ShadeCommand.class,
+            LessonCommand.class,
             GraphCommand.class
         },
         synopsisHeading = "Use: ",
@@ -44,6 +45,7 @@ import limbway.reports.words.Cautions;
             "  limbway sweep sweep-yard.yaml --out yard-sweep",
             "  limbway screen yard.yaml --out yard-screen",
             "  limbway shade yard.yaml --out yard-shade",
+            "  limbway lesson yard.yaml --out yard-lesson",
             "",
             "Exit code: 0 done; 1 done, and something must be mended; 2 the input is wrong; 3 it could not be done.",
             "",

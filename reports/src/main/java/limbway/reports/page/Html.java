@@ -17,22 +17,27 @@ final class Html {
 
     /** The head of a page without scripts: its title and the caution over everything; the header is left open. */
     static Html page(String title) {
-        return page(title, "'none'");
+        return page(title, "'none'", "");
     }
 
     /** The head of a page that runs the scripts that stand in it, and no others. */
     static Html pageWithScripts(String title) {
-        return page(title, "'unsafe-inline' data:");
+        return pageWithScripts(title, "");
+    }
+
+    /** The same with more of a style sheet. */
+    static Html pageWithScripts(String title, String moreCss) {
+        return page(title, "'unsafe-inline' data:", moreCss);
     }
 
     /** Whatever a name may hold, a browser requests nothing and runs nothing that is not allowed here. */
-    private static Html page(String title, String scripts) {
+    private static Html page(String title, String scripts, String moreCss) {
         Html html = new Html();
         html.markup("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src " + scripts
                 + "; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
-                + Xml.escape(title) + "</title>\n<style>\n" + Stylesheet.CSS + "</style>\n</head>\n<body>\n");
+                + Xml.escape(title) + "</title>\n<style>\n" + Stylesheet.CSS + moreCss + "</style>\n</head>\n<body>\n");
         html.open("header").element("h1", title);
         return html.element("p class=\"caution\" role=\"note\"", Cautions.IN_SHORT);
     }

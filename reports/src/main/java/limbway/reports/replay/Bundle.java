@@ -43,6 +43,15 @@ public final class Bundle {
      * @return an import map, a style sheet and a script, the same at every call
      */
     public static String markup() {
+        return modules() + START;
+    }
+
+    /**
+     * The modules alone, for a page that mounts the player itself.
+     *
+     * @return an import map and a style sheet, the same at every call
+     */
+    public static String modules() {
         Map<String, String> imports = new LinkedHashMap<>();
         String three = text(THREE + "build/three.module.min.js");
         if (!three.contains(CORE_BESIDE)) {
@@ -57,7 +66,7 @@ public final class Bundle {
             imports.put("limbway/" + module, url(text(module + ".js")));
         }
         return "<script type=\"importmap\">" + Json.embedded(Map.of("imports", imports)) + "</script>\n<style>\n"
-                + text(SHEET) + "</style>\n" + START;
+                + text(SHEET) + "</style>\n";
     }
 
     private static String url(String script) {

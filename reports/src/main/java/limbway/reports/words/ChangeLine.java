@@ -53,6 +53,18 @@ public final class ChangeLine {
     }
 
     /**
+     * The line that puts a place at a point of its own, on nothing.
+     *
+     * @param resource name of the place
+     * @param at where to
+     * @return a mapping in braces, for example <code>{move: hatch, at: [28, 10, 0]}</code>
+     */
+    public static String placed(String resource, Point at) {
+        return "{move: " + resource + ", at: [" + number(at.xM()) + ", " + number(at.yM()) + ", " + number(at.zM())
+                + "]}";
+    }
+
+    /**
      * A place as a scenario writes it.
      *
      * @param spot a place on something that has a name

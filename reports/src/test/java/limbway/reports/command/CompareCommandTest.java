@@ -94,7 +94,9 @@ class CompareCommandTest {
         JsonNode replay = new ObjectMapper().readTree(data.substring(0, data.indexOf("</script>")));
         JsonNode answer = read(one.resolve("compare.json"));
         assertEquals(
-                answer.get("layouts").size(), replay.get("layouts").size(), "each layout can be watched beside the others");
+                answer.get("layouts").size(),
+                replay.get("layouts").size(),
+                "each layout can be watched beside the others");
     }
 
     private static void assertSame(Path one, Path other) throws IOException {

@@ -14,6 +14,7 @@ import limbway.model.link.LinkKind;
 import limbway.model.link.Tie;
 import limbway.sim.experiment.link.Fragile;
 import limbway.sim.experiment.link.FreshCheck;
+import limbway.sim.experiment.link.LivedDifference;
 import limbway.sim.experiment.link.Proposal;
 import limbway.sim.experiment.statistics.Interval;
 
