@@ -5,17 +5,14 @@ import java.util.List;
 /** What a browser draws pictures in space with. */
 enum Drawing {
     /** In software, the same on every machine. */
-    IN_SOFTWARE("--use-angle=swiftshader", "--enable-unsafe-swiftshader"),
+    IN_SOFTWARE,
     /** Not at all: a browser without WebGL. */
-    NOT_IN_SPACE("--disable-webgl", "--disable-3d-apis");
-
-    private final String[] switches;
-
-    Drawing(String... switches) {
-        this.switches = switches;
-    }
+    NOT_IN_SPACE;
 
     List<String> switches() {
-        return List.of(switches);
+        return switch (this) {
+            case IN_SOFTWARE -> List.of("--use-angle=swiftshader", "--enable-unsafe-swiftshader");
+            case NOT_IN_SPACE -> List.of("--disable-webgl", "--disable-3d-apis");
+        };
     }
 }

@@ -49,7 +49,8 @@ class FreeTextTest {
     void thePagesThatAreAttackedHoldEveryTextThatMayHoldMarkup() {
         Words small = Words.of("small.yaml");
         for (Field field : HostileYard.FREE) {
-            assertTrue(small.count(field.form()) > 0 && small.says(field, 0) || small.says(field, 1), field.toString());
+            assertTrue(
+                    (small.count(field.form()) > 0 && small.says(field, 0)) || small.says(field, 1), field.toString());
         }
     }
 

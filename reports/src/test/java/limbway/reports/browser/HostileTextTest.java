@@ -105,7 +105,7 @@ class HostileTextTest {
     void namesFromRightToLeftTurnNothingElse(PageKind kind, Browsers browsers, SamplePages pages) {
         try (OpenPage page = browsers.open(pages.of(kind, FILE, HostileYard.words()))) {
             String all = String.valueOf(page.value("document.documentElement.textContent"));
-            assertFalse(all.codePoints().anyMatch(c -> c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069));
+            assertFalse(all.codePoints().anyMatch(c -> (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069)));
             assertEquals(
                     List.of(),
                     page.texts("[...document.querySelectorAll('body *:not(bdi):not(svg *):not(style):not(script)')]"
