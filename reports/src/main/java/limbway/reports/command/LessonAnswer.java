@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 import limbway.reports.data.RunRecord;
-import limbway.reports.lesson.Choice;
+import limbway.reports.lesson.AnswerChoice;
 import limbway.reports.lesson.Costs;
 import limbway.reports.lesson.LeftOut;
 import limbway.reports.lesson.Question;
@@ -67,7 +67,7 @@ final class LessonAnswer {
         entry.put("asked", question.asked());
         entry.put("answer", question.answer());
         List<Object> choices = new ArrayList<>();
-        for (Choice choice : question.choices()) {
+        for (AnswerChoice choice : question.choices()) {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("answer", choice.words());
             one.put("right", choice.isRight());

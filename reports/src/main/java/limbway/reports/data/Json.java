@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 
+import limbway.reports.words.Xml;
 import limbway.sim.experiment.statistics.Interval;
 
 /** Writes JSON with line feeds and two spaces, keys in the order they were put. */
@@ -35,7 +36,8 @@ public final class Json {
     }
 
     /**
-     * Text of a value on one line, safe to stand within a script element of a page.
+     * Text of a value on one line, safe to stand within a script element of a page; like all text of a page it does not turn the
+     * direction of writing.
      *
      * @param value maps, lists, texts, numbers, truth values and null
      * @return JSON in which every {@code <} is written as an escape, so that no markup can begin in it
@@ -43,7 +45,7 @@ public final class Json {
      */
     public static String embedded(Object value) {
         try {
-            return new ObjectMapper().writeValueAsString(value).replace("<", "\\u003c");
+            return Xml.shown(new ObjectMapper().writeValueAsString(value)).replace("<", "\\u003c");
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("answer cannot be written as JSON", e);
         }

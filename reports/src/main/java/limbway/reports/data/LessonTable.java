@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
-import limbway.reports.lesson.Choice;
+import limbway.reports.lesson.AnswerChoice;
 import limbway.reports.lesson.Costs;
 import limbway.reports.lesson.Lesson;
 import limbway.reports.lesson.Question;
@@ -57,7 +57,7 @@ public final class LessonTable {
 
     private static void rows(CsvTable table, int step, Question question) {
         for (int i = 0; i < question.choices().size(); i++) {
-            Choice choice = question.choices().get(i);
+            AnswerChoice choice = question.choices().get(i);
             Optional<Costs> costs = choice.costs();
             table.row(
                     step,

@@ -37,16 +37,16 @@ final class ChangeStep {
     }
 
     private static Question question(TaughtTrip trip, List<TriedChange> changes, List<TriedChange> turning) {
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerChoice> choices = new ArrayList<>();
         for (TriedChange change : changes) {
-            choices.add(new Choice(
+            choices.add(new AnswerChoice(
                     change.words(),
                     turning.contains(change),
                     feedback(change, turning.contains(change)),
                     Optional.of(change.costs()),
                     change.line()));
         }
-        choices.add(Choice.of(
+        choices.add(AnswerChoice.of(
                 LessonText.NONE_OF_THESE,
                 turning.isEmpty(),
                 LessonSentence.none(turning.isEmpty(), trip.takesGround())));

@@ -27,9 +27,9 @@ final class ClosingSteps {
     }
 
     private static Step limits(LessonSource source) {
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.Claim claim : LessonAnswers.Claim.values()) {
-            choices.add(Choice.of(claim.words(), claim.isRight(), claim.feedback()));
+            choices.add(AnswerChoice.of(claim.words(), claim.isRight(), claim.feedback()));
         }
         List<Block> after = new ArrayList<>();
         String alone = source.alone()

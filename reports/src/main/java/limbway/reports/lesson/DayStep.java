@@ -59,12 +59,12 @@ final class DayStep {
         boolean isSure = lead.filter(DayStep::isAboveNothing).isPresent();
         String answer = LessonSentence.best(
                 best.layout(), share(best), ranked.get(1).layout(), share(ranked.get(1)), points(lead), isSure);
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerChoice> choices = new ArrayList<>();
         for (Measures layout : layouts) {
             boolean right = isSure && layout.layout().equals(best.layout());
-            choices.add(Choice.of(layout.layout(), right, LessonSentence.verdict(right, answer)));
+            choices.add(AnswerChoice.of(layout.layout(), right, LessonSentence.verdict(right, answer)));
         }
-        choices.add(Choice.of(LessonText.CANNOT_TELL, !isSure, LessonSentence.verdict(!isSure, answer)));
+        choices.add(AnswerChoice.of(LessonText.CANNOT_TELL, !isSure, LessonSentence.verdict(!isSure, answer)));
         return new Question("day", LessonText.WHICH_LAYOUT, choices, answer);
     }
 

@@ -11,7 +11,7 @@ import java.util.List;
  * @param choices two or more, no two with the same words, at least one of them right and one wrong
  * @param answer what is right, with its numbers, for the sheet of answers
  */
-public record Question(String id, String asked, List<Choice> choices, String answer) {
+public record Question(String id, String asked, List<AnswerChoice> choices, String answer) {
 
     /**
      * Keeps a copy of the choices and checks them.
@@ -20,12 +20,12 @@ public record Question(String id, String asked, List<Choice> choices, String ans
      */
     public Question {
         choices = List.copyOf(choices);
-        long right = choices.stream().filter(Choice::isRight).count();
+        long right = choices.stream().filter(AnswerChoice::isRight).count();
         if (right == 0 || right == choices.size()) {
             throw new IllegalArgumentException("question " + id + ": right choices = " + right + " of " + choices.size()
                     + ", allowed at least one right and one wrong");
         }
-        if (new HashSet<>(choices.stream().map(Choice::words).toList()).size() < choices.size()) {
+        if (new HashSet<>(choices.stream().map(AnswerChoice::words).toList()).size() < choices.size()) {
             throw new IllegalArgumentException("question " + id + ": two choices say the same");
         }
     }

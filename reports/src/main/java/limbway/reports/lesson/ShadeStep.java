@@ -82,9 +82,9 @@ final class ShadeStep {
         LessonAnswers.ShadeHours right = LessonAnswers.ShadeHours.of(noon, edges);
         String answer = LessonSentence.shadeAnswer(
                 day.date(), broken, day.breachMinutes(), day.sunMinutes(), year.breachMinutes());
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.ShadeHours one : LessonAnswers.ShadeHours.values()) {
-            choices.add(Choice.of(one.words(), one == right, LessonSentence.verdict(one == right, answer)));
+            choices.add(AnswerChoice.of(one.words(), one == right, LessonSentence.verdict(one == right, answer)));
         }
         return new Question("shade", LessonSentence.whichHours(day.date(), wanted), choices, answer);
     }

@@ -88,12 +88,13 @@ final class TrapStep {
         }
         String answer = LessonSentence.sentence(trap.text()) + " " + LessonSentence.mend(trap.mend());
         // in the order of the drawing, so that the place among them tells nothing
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerChoice> choices = new ArrayList<>();
         for (Support support : enclosure.supports()) {
             if (support.id().equals(trap.place())) {
-                choices.add(Choice.of(LessonSentence.support(support), true, LessonSentence.verdict(true, answer)));
+                choices.add(
+                        AnswerChoice.of(LessonSentence.support(support), true, LessonSentence.verdict(true, answer)));
             } else if (sound.contains(support.id())) {
-                choices.add(Choice.of(
+                choices.add(AnswerChoice.of(
                         LessonSentence.support(support), false, LessonSentence.sound(support.id(), who.get(), answer)));
             }
         }
@@ -131,9 +132,9 @@ final class TrapStep {
                 "trap",
                 LessonSentence.whoCrosses(gap.place(), wideM),
                 List.of(
-                        Choice.of(LessonText.EVERYBODY, false, LessonSentence.verdict(false, answer)),
-                        Choice.of(LessonSentence.only(cross), true, LessonSentence.verdict(true, answer)),
-                        Choice.of(LessonText.NOBODY, false, LessonSentence.verdict(false, answer))),
+                        AnswerChoice.of(LessonText.EVERYBODY, false, LessonSentence.verdict(false, answer)),
+                        AnswerChoice.of(LessonSentence.only(cross), true, LessonSentence.verdict(true, answer)),
+                        AnswerChoice.of(LessonText.NOBODY, false, LessonSentence.verdict(false, answer))),
                 answer));
     }
 }

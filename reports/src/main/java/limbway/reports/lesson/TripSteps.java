@@ -92,9 +92,10 @@ final class TripSteps {
     private static Step predict(TaughtTrip trip) {
         double share = trip.ways().offGroundShare();
         LessonAnswers.Way right = LessonAnswers.taken(share);
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.Way way : LessonAnswers.Way.values()) {
-            choices.add(Choice.of(way.words(), way == right, LessonSentence.predicted(way == right, right, share)));
+            choices.add(
+                    AnswerChoice.of(way.words(), way == right, LessonSentence.predicted(way == right, right, share)));
         }
         Question question = new Question(
                 "predict",

@@ -53,9 +53,9 @@ final class WhyStep {
         }
         LocomotorMode most = byCost.get(0);
         List<LocomotorMode> offered = byCost.subList(0, Math.min(MOST_PARTS, byCost.size()));
-        List<Choice> choices = PartText.asTold().stream()
+        List<AnswerChoice> choices = PartText.asTold().stream()
                 .filter(offered::contains)
-                .map(mode -> Choice.of(
+                .map(mode -> AnswerChoice.of(
                         PartText.doing(mode),
                         mode == most,
                         LessonSentence.verdict(
@@ -92,9 +92,9 @@ final class WhyStep {
             return Optional.empty();
         }
         String answer = LessonSentence.margin(groundWins, overMilliJ, offMilliJ);
-        List<Choice> choices = offered.values().stream()
-                .map(words ->
-                        Choice.of(words, words.equals(right), LessonSentence.verdict(words.equals(right), answer)))
+        List<AnswerChoice> choices = offered.values().stream()
+                .map(words -> AnswerChoice.of(
+                        words, words.equals(right), LessonSentence.verdict(words.equals(right), answer)))
                 .toList();
         return Optional.of(new Question("margin", LessonSentence.byHowMuch(groundWins), choices, answer));
     }
@@ -102,9 +102,9 @@ final class WhyStep {
     private static Question missing(TaughtTrip trip) {
         LessonAnswers.Missing right = LessonAnswers.missing(trip.reason());
         String answer = LessonSentence.because(ReasonText.because(trip.reason(), trip.body()));
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.Missing one : LessonAnswers.Missing.values()) {
-            choices.add(Choice.of(one.words(), one == right, LessonSentence.verdict(one == right, answer)));
+            choices.add(AnswerChoice.of(one.words(), one == right, LessonSentence.verdict(one == right, answer)));
         }
         return new Question("missing", LessonText.WHAT_IS_MISSING, choices, answer);
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 import limbway.reports.chart.DataTable;
+import limbway.reports.lesson.AnswerChoice;
 import limbway.reports.lesson.Block;
-import limbway.reports.lesson.Choice;
 import limbway.reports.lesson.Lesson;
 import limbway.reports.lesson.Question;
 import limbway.reports.lesson.Step;
@@ -21,7 +21,7 @@ final class LessonAnswerSheet {
         html.open("section class=\"answers\" aria-hidden=\"true\"").element("h2", LessonText.ANSWERS);
         for (Question question : lesson.questions()) {
             html.element("h3", question.asked());
-            for (Choice choice : question.choices()) {
+            for (AnswerChoice choice : question.choices()) {
                 if (choice.isRight()) {
                     html.open("p")
                             .element("strong", LessonSentence.sentence(choice.words()))

@@ -2,8 +2,8 @@ package limbway.reports.page;
 
 import java.util.List;
 
+import limbway.reports.lesson.AnswerChoice;
 import limbway.reports.lesson.Block;
-import limbway.reports.lesson.Choice;
 import limbway.reports.lesson.Question;
 import limbway.reports.lesson.Step;
 import limbway.reports.words.LessonText;
@@ -107,7 +107,7 @@ final class LessonStepView {
         html.open("details class=\"answer\"")
                 .element("summary", LessonText.ANSWERS_HERE)
                 .open("ul");
-        for (Choice choice : question.choices()) {
+        for (AnswerChoice choice : question.choices()) {
             html.open("li data-right=\"" + choice.isRight() + "\"")
                     .element("strong", choice.words())
                     .text(": ")

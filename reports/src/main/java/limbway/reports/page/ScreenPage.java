@@ -116,7 +116,8 @@ public final class ScreenPage {
         pictures(movers).forEach(html::figure);
         html.close("div");
         List<Effect> largest = movers.effects().stream().limit(MOST_ROWS).toList();
-        html.table("The ten largest effects", ScreenText.table(largest)).paragraph(ScreenText.rule(movers));
+        String caption = "The ten largest effects" + (heading.isEmpty() ? " on the time spent up high" : "");
+        html.table(caption, ScreenText.table(largest)).paragraph(ScreenText.rule(movers));
     }
 
     private static void means(Html html, ScreenReport report) {

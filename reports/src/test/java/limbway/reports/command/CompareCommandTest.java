@@ -107,7 +107,7 @@ class CompareCommandTest {
                     .sorted()
                     .toList();
         }
-        assertEquals(9, files.size(), files.toString());
+        assertEquals(14, files.size(), files.toString());
         for (Path file : files) {
             assertArrayEquals(
                     Files.readAllBytes(one.resolve(file)), Files.readAllBytes(other.resolve(file)), file.toString());

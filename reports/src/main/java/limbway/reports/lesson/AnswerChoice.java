@@ -11,10 +11,10 @@ import java.util.Optional;
  * @param costs what the trip costs then, where the answer is a change of the layout
  * @param line the change as a line of a scenario; empty where the answer is none
  */
-public record Choice(String words, boolean isRight, String feedback, Optional<Costs> costs, String line) {
+public record AnswerChoice(String words, boolean isRight, String feedback, Optional<Costs> costs, String line) {
 
     /** An answer that is no change of the layout. */
-    static Choice of(String words, boolean isRight, String feedback) {
-        return new Choice(words, isRight, feedback, Optional.empty(), "");
+    static AnswerChoice of(String words, boolean isRight, String feedback) {
+        return new AnswerChoice(words, isRight, feedback, Optional.empty(), "");
     }
 }
