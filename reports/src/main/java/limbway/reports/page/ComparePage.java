@@ -41,10 +41,7 @@ public final class ComparePage {
         String title = "Which layout: " + report.info().title();
         Html html = report.watched().isEmpty() ? Html.page(title) : Html.pageWithScripts(title);
         html.close("header").open("main");
-        html.element("h2 id=\"answer\"", "The answer");
-        List<String> sentences = CompareText.sentences(report);
-        html.element("p class=\"answer\"", sentences.get(0));
-        html.list(sentences.subList(1, sentences.size()));
+        CompareAnswerSection.write(html, report);
         contents(html, report);
         html.element("h2 id=\"differences\"", "How they differ");
         html.figure(pictures(report).get(0), narrow(report));

@@ -33,8 +33,8 @@ public final class CompareText {
      */
     public static List<String> sentences(CompareReport report) {
         List<String> all = new ArrayList<>();
-        all.add(order(report.compared(), report.ranked(), report.info().worth()));
-        all.addAll(differences(report, report.compared()));
+        all.add(order(report));
+        all.addAll(differences(report));
         report.alone().ifPresent(alone -> all.add(alone(report, alone)));
         besides(report).ifPresent(all::add);
         all.add(stopped(report));
@@ -42,12 +42,14 @@ public final class CompareText {
         return all;
     }
 
-    private static String order(Compared compared, List<Integer> ranked, boolean worth) {
+    /** All layouts with their shares of travel, most first. */
+    static String order(CompareReport report) {
         List<String> parts = new ArrayList<>();
-        for (int layout : ranked) {
-            parts.add(compared.layouts().get(layout) + " " + share(compared.mean(layout, 0)));
+        for (int layout : report.ranked()) {
+            parts.add(report.compared().layouts().get(layout) + " "
+                    + share(report.compared().mean(layout, 0)));
         }
-        return "Travel off the ground by distance" + (worth ? "" : ", with needs and energy alone") + ", most first: "
+        return "Travel off the ground by distance" + (report.info().worth() ? "" : ", with needs and energy alone") + ", most first: "
                 + String.join("; ", parts) + ".";
     }
 
@@ -56,7 +58,8 @@ public final class CompareText {
     }
 
     /** Every pair, the layout with more first; of many layouts only the pairs with the best. */
-    private static List<String> differences(CompareReport report, Compared compared) {
+    static List<String> differences(CompareReport report) {
+        Compared compared = report.compared();
         List<Integer> ranked = report.ranked();
         List<String> all = new ArrayList<>();
         boolean allPairs = ranked.size() * (ranked.size() - 1) / 2 <= MOST_PAIRS;
@@ -93,7 +96,7 @@ public final class CompareText {
                 + " points " + interval + ".";
     }
 
-    private static String alone(CompareReport report, Compared alone) {
+    static String alone(CompareReport report, Compared alone) {
         List<String> parts = new ArrayList<>();
         for (int layout : report.ranked()) {
             parts.add(alone.layouts().get(layout) + " " + share(alone.mean(layout, 0)));
@@ -130,7 +133,7 @@ public final class CompareText {
      * What the layout with most travel off the ground does worse than another. All other measures are looked through, so p
      * values are corrected for their number, too: chance alone says this of a layout in one of twenty cases at most.
      */
-    private static Optional<String> besides(CompareReport report) {
+    static Optional<String> besides(CompareReport report) {
         int top = report.ranked().get(0);
         List<Integer> looked = new ArrayList<>();
         List<Double> p = new ArrayList<>();

@@ -6,15 +6,17 @@ const FONT = '600 12px system-ui, -apple-system, "Segoe UI", "Liberation Sans", 
 const SMALL = '11.5px system-ui, -apple-system, "Segoe UI", "Liberation Sans", sans-serif';
 const HIGH = 20;
 
-/** Short names of animals, each another: the name itself if it is short, else its first letters and figures. */
+/** Short names of animals, each another: the name itself if it is short, else its first letters and figures, else its number. */
 export function shortNames(animals) {
   const taken = new Set();
-  return animals.map(({ name }) => {
-    const words = name.split(/[\s_-]+/).filter(Boolean);
-    const wishes = name.length <= 3
+  return animals.map(({ name }, number) => {
+    const words = name.match(/[\p{L}\p{N}]+/gu) ?? [];
+    const letters = words.map((word) => (/^\d+$/.test(word) ? word : Array.from(word)[0].toUpperCase())).join('');
+    const first = Array.from(words[0] ?? '');
+    const wishes = words.length === 1 && words[0] === name && first.length <= 3
       ? [name]
-      : [words.map((word) => (/^\d+$/.test(word) ? word : word[0].toUpperCase())).join('').slice(0, 3), name.slice(0, 3), name.slice(0, 4)];
-    let short = wishes.find((wish) => wish && !taken.has(wish)) ?? name;
+      : [Array.from(letters).slice(0, 3).join(''), first.slice(0, 3).join(''), first.slice(0, 4).join('')];
+    const short = wishes.find((wish) => wish && !taken.has(wish)) ?? String(number + 1);
     taken.add(short);
     return short;
   });
