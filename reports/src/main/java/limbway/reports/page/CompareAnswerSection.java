@@ -17,8 +17,10 @@ final class CompareAnswerSection {
                 .ifPresent(best -> html.element(
                         "p class=\"big\"",
                         report.compared().layouts().get(best) + ": "
-                                + Figures.percent(
-                                        report.compared().mean(best, 0).orElseThrow().mean())
+                                + Figures.percent(report.compared()
+                                        .mean(best, 0)
+                                        .orElseThrow()
+                                        .mean())
                                 + " off the ground"));
         html.element("p class=\"answer\"", CompareText.order(report));
         List<String> pairs = CompareText.differences(report);
@@ -44,11 +46,10 @@ final class CompareAnswerSection {
         html.element("h3", "Why, and what to change");
         html.list(watched.stream()
                 .map(layout -> layout.layout() + ": "
-                        + Remedies.of(layout, 1).stream()
-                                .findFirst()
-                                .orElse("the ground was not used on any trip."))
+                        + Remedies.of(layout, 1).stream().findFirst().orElse("the ground was not used on any trip."))
                 .toList());
-        html.paragraph("Metres are those of the first repetition. limbway run tells all of it for one layout, limbway explain for one "
-                + "trip.");
+        html.paragraph(
+                "Metres are those of the first repetition. limbway run tells all of it for one layout, limbway explain for one "
+                        + "trip.");
     }
 }

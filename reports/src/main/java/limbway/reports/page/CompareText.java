@@ -49,8 +49,8 @@ public final class CompareText {
             parts.add(report.compared().layouts().get(layout) + " "
                     + share(report.compared().mean(layout, 0)));
         }
-        return "Travel off the ground by distance" + (report.info().worth() ? "" : ", with needs and energy alone") + ", most first: "
-                + String.join("; ", parts) + ".";
+        return "Travel off the ground by distance" + (report.info().worth() ? "" : ", with needs and energy alone")
+                + ", most first: " + String.join("; ", parts) + ".";
     }
 
     private static String share(Optional<Interval> share) {

@@ -111,9 +111,10 @@ class HostileTextTest {
             assertFalse(all.codePoints().anyMatch(c -> (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069)));
             assertEquals(
                     List.of(),
-                    page.texts("[...document.querySelectorAll('body *:not(bdi):not(svg *):not(style):not(script):not(.rp *)')]"
-                            + ".flatMap(e => [...e.childNodes]).filter(n => n.nodeType === 3 && n.parentNode.localName !== 'bdi'"
-                            + " && /[\\u0590-\\u08ff]/.test(n.data)).map(n => n.data)"));
+                    page.texts(
+                            "[...document.querySelectorAll('body *:not(bdi):not(svg *):not(style):not(script):not(.rp *)')]"
+                                    + ".flatMap(e => [...e.childNodes]).filter(n => n.nodeType === 3 && n.parentNode.localName !== 'bdi'"
+                                    + " && /[\\u0590-\\u08ff]/.test(n.data)).map(n => n.data)"));
         }
     }
 
