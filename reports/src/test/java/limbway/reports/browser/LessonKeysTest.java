@@ -27,7 +27,11 @@ class LessonKeysTest {
             int asked = 0;
             for (int step = 0; step < steps; step++) {
                 assertEquals(step, at(page));
-                assertEquals(1, number(page, "[...document.querySelectorAll('.step')].filter(s => s.checkVisibility()).length"));
+                assertEquals(
+                        1,
+                        number(
+                                page,
+                                "[...document.querySelectorAll('.step')].filter(s => s.checkVisibility()).length"));
                 int questions = number(page, NOW + ".querySelectorAll('.question').length");
                 for (int question = 0; question < questions; question++) {
                     assertFalse(seen(page, ".next"), "step " + step + " can be passed over");

@@ -64,8 +64,7 @@ class ReplayCardTest {
     }
 
     private static JsonNode data(OpenPage page) throws IOException {
-        return JSON.readTree(
-                String.valueOf(page.value("document.querySelector('script.replay-data').textContent")));
+        return JSON.readTree(String.valueOf(page.value("document.querySelector('script.replay-data').textContent")));
     }
 
     /** The first card with both ways whose cheaper way is of a kind. */
@@ -107,7 +106,8 @@ class ReplayCardTest {
                 List.of(energy(over), energy(off)),
                 page.texts("[...document.querySelectorAll('.rp-bar-head strong')].map(e => e.textContent)"));
         JsonNode card = data.get("layouts").get(0).get("cards").get(number);
-        assertEquals(said.get("p_offground").asDouble(), card.get("offGroundShare").asDouble());
+        assertEquals(
+                said.get("p_offground").asDouble(), card.get("offGroundShare").asDouble());
         String sentence = said.get("sentence").asText();
         String capital = sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
         String whole = replay.text(".rp-card");

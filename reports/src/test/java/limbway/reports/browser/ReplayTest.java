@@ -31,10 +31,11 @@ class ReplayTest {
     private static final int MOST_DRAW_CALLS = 60;
 
     /**
-     * A replay that shows ten pictures a second has 100 ms for each. The script is a small part of that even on a machine
-     * that draws in software and is busy with other work; far more means that something is made anew for each picture.
+     * Of the script alone, by the clock on the wall, the middle of many pictures: a few milliseconds on a machine of its own, a
+     * quarter of a second where a dozen others draw in software on two cores. More than half a second is what making
+     * everything anew for each picture takes.
      */
-    private static final double LONGEST_SCRIPT_MS = 100;
+    private static final double LONGEST_SCRIPT_MS = 500;
 
     static Path yard(SamplePages pages) {
         return pages.of(PageKind.RUN, YARD, Words.of(YARD));
@@ -77,7 +78,7 @@ class ReplayTest {
     void lettersFollowLookAndShowTheUseOfPlaces(Browsers browsers, SamplePages pages) {
         try (OpenPage page = browsers.open(yard(pages))) {
             Replay replay = Replay.on(page);
-            for (String name : List.of("Ibu", "Anak", "")) {
+            for (String name : List.of("Adik", "Anak", "")) {
                 page.press("f");
                 assertEquals(name, replay.chosen("Follow"));
             }
@@ -129,7 +130,7 @@ class ReplayTest {
             replay.waitUntilAfter(before + MINUTE_MS);
             page.press("Space", "c");
             assertTrue(replay.isSeen(".rp-card"));
-            for (String name : List.of("Ibu", "Anak")) {
+            for (String name : List.of("Adik", "Anak")) {
                 assertEquals(
                         1,
                         replay.sentences().stream()
@@ -154,7 +155,7 @@ class ReplayTest {
             assertEquals("3d", replay.mode());
             double before = replay.clockMs();
             page.press("h", "f", "c", "Space");
-            replay.waitUntilAfter(before + 2 * MINUTE_MS);
+            replay.waitUntilAfter(before + 4 * MINUTE_MS);
             double calls = replay.figure("drawCalls");
             double scriptMs = replay.figure("scriptMs");
             reporter.publishEntry("draw calls", String.valueOf(calls));
