@@ -43,7 +43,7 @@ final class OpenPage implements AutoCloseable {
 
     /** Only the file itself is given; what else is asked for is written down and refused. */
     private void answer(Route route) {
-        if (route.request().url().equals(address)) {
+        if (withoutPlace(route.request().url()).equals(address)) {
             route.resume();
         } else {
             complaints.add("request: " + route.request().url());
