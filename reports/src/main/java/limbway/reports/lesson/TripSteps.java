@@ -126,7 +126,7 @@ final class TripSteps {
                         List.of(LessonSentence.wayRow(true, over), LessonSentence.wayRow(false, off))));
         List<Block> blocks = new ArrayList<>(List.of(
                 new Block.Words(LessonSentence.ways(over, off)),
-                new Block.Played(LessonText.PLAYED),
+                new Block.Played(over.isPresent() && off.isPresent() ? LessonText.PLAYED : LessonText.PLAYED_ONE),
                 new Block.Shown(drawing)));
         blocks.add(new Block.Words(LessonText.BARS));
         blocks.add(new Block.Shown(WayBars.of(

@@ -120,6 +120,9 @@ public final class LessonText {
     /** Where the ways may be played. */
     public static final String PLAYED = "Play both ways";
 
+    /** Where the only way may be played. */
+    public static final String PLAYED_ONE = "Play the way";
+
     /** Before the bars. */
     public static final String BARS =
             "The energy of each way on one scale, divided by what the animal does: the length of a piece is the energy it takes.";
