@@ -29,7 +29,12 @@ final class ClosingSteps {
     private static Step limits(LessonSource source) {
         List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.Claim claim : LessonAnswers.Claim.values()) {
-            choices.add(AnswerChoice.of(claim.words(), claim.isRight(), claim.feedback()));
+            choices.add(AnswerChoice.of(
+                    claim.words(),
+                    claim.isRight(),
+                    claim.isRight()
+                            ? claim.feedback()
+                            : claim.feedback() + LessonSentence.mayBeSaid(LessonAnswers.Claim.ENERGY.words())));
         }
         List<Block> after = new ArrayList<>();
         String alone = source.alone()

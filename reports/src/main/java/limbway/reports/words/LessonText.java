@@ -147,8 +147,14 @@ public final class LessonText {
 
     /** Before the changes. */
     public static final String BEFORE_CHANGING =
-            "Below are single changes. Each was made, and the changed layout compiled anew for this lesson. Choose one and check: you "
-                    + "may try as many as you like.";
+            "Below are single changes. Each was made, and the changed layout compiled anew for this lesson. Choose one and check; then "
+                    + "the costs of all are shown.";
+
+    /** Before changes of which some are whole layouts. */
+    public static final String BEFORE_CHANGING_LAYOUTS =
+            "Below are changes. Some are other layouts of the scenario, which may differ in several things at once; the rest are single "
+                    + "changes. Each was made, and what comes of it compiled anew for this lesson. Choose one and check; then the costs of all "
+                    + "are shown.";
 
     /** After the changes. */
     public static final String AFTER_CHANGING =
