@@ -29,12 +29,7 @@ final class ClosingSteps {
     private static Step limits(LessonSource source) {
         List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.Claim claim : LessonAnswers.Claim.values()) {
-            choices.add(AnswerChoice.of(
-                    claim.words(),
-                    claim.isRight(),
-                    claim.isRight()
-                            ? claim.feedback()
-                            : claim.feedback() + LessonSentence.mayBeSaid(LessonAnswers.Claim.ENERGY.words())));
+            choices.add(AnswerChoice.of(claim.words(), claim.isRight(), claim.feedback()));
         }
         List<Block> after = new ArrayList<>();
         String alone = source.alone()

@@ -156,12 +156,7 @@ public final class LessonSentence {
 
     /** Right or wrong, and which answer is right, where what is so does not name it. */
     public static String verdict(boolean isRight, String right, String answer) {
-        return verdict(isRight, isRight ? answer : "Right is: " + right + ". " + answer);
-    }
-
-    /** The one claim that may be made. */
-    public static String mayBeSaid(String claim) {
-        return " What you may say: " + claim + ".";
+        return verdict(isRight, isRight ? answer : "The answer is: " + right + ". " + answer);
     }
 
     /** A reason as a sentence. */
