@@ -31,35 +31,46 @@ final class ChangeStep {
         draft.add(new Step.Asked(
                 "change",
                 LessonText.CHANGE,
-                List.of(new Block.Words(LessonText.BEFORE_CHANGING)),
+                List.of(new Block.Words(
+                        changes.stream().anyMatch(TriedChange::isLayout)
+                                ? LessonText.BEFORE_CHANGING_LAYOUTS
+                                : LessonText.BEFORE_CHANGING)),
                 List.of(question(trip, changes, turning)),
                 after(source, trip, turning)));
     }
 
     private static Question question(TaughtTrip trip, List<TriedChange> changes, List<TriedChange> turning) {
+        List<String> solution = turning.stream().map(TriedChange::words).toList();
         List<AnswerChoice> choices = new ArrayList<>();
         for (TriedChange change : changes) {
             choices.add(new AnswerChoice(
                     change.words(),
                     turning.contains(change),
-                    feedback(change, turning.contains(change)),
+                    feedback(trip, change, solution),
                     Optional.of(change.costs()),
                     change.line()));
         }
         choices.add(AnswerChoice.of(
                 LessonText.NONE_OF_THESE,
                 turning.isEmpty(),
-                LessonSentence.none(turning.isEmpty(), trip.takesGround())));
+                LessonSentence.none(solution, trip.takesGround())));
         return new Question(
                 "change",
                 LessonSentence.whichTurns(trip.body(), trip.from(), trip.to(), trip.takesGround()),
                 choices,
-                LessonSentence.turning(turning.stream().map(TriedChange::words).toList(), trip.takesGround()));
+                LessonSentence.turning(solution, trip.takesGround()));
     }
 
-    private static String feedback(TriedChange change, boolean turns) {
+    /** What comes of a change, and which others turn the trip: checking once opens the costs of all. */
+    private static String feedback(TaughtTrip trip, TriedChange change, List<String> solution) {
         Costs costs = change.costs();
-        return LessonSentence.changed(turns, costs.overMilliJ(), costs.offMilliJ(), costs.offGroundShare());
+        boolean turns = solution.contains(change.words());
+        return LessonSentence.changed(turns, costs.overMilliJ(), costs.offMilliJ(), costs.offGroundShare())
+                + (turns
+                        ? LessonSentence.alsoTurning(solution.stream()
+                                .filter(other -> !other.equals(change.words()))
+                                .toList())
+                        : " " + LessonSentence.turning(solution, trip.takesGround()));
     }
 
     private static List<Block> after(LessonSource source, TaughtTrip trip, List<TriedChange> turning) {

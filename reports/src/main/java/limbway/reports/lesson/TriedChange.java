@@ -13,7 +13,7 @@ import limbway.model.route.Way;
  * A change of the layout that was made, and what the trip finds then in the layout compiled anew.
  *
  * @param words what is changed, a clause in the imperative
- * @param line the change as a line of a scenario
+ * @param line the change as a line of a scenario; empty where it is another layout of the scenario
  * @param enclosure what stands there then
  * @param then both ways then, or that there is none
  * @param over the way over the ground then, move by move; none where there is no such way
@@ -35,6 +35,11 @@ public record TriedChange(
      */
     public Costs costs() {
         return Costs.of(then);
+    }
+
+    /** Whether it is another layout, which may differ in several things. */
+    boolean isLayout() {
+        return line.isEmpty();
     }
 
     /** The energy of the way over the ground then. */

@@ -48,6 +48,7 @@ final class TripSteps {
             blocks.add(new Block.Words(LessonSentence.animal(trip.body(), names(source, trip))));
             blocks.add(new Block.Words(LessonSentence.trip(
                     place(enclosure, trip.from()), place(enclosure, trip.to()), trip.motives(), trip.tripsPerDay())));
+            ChoiceReason.before(source).ifPresent(blocks::add);
             if (!trip.takesGround()) {
                 blocks.add(new Block.Words(
                         source.taught().groundTotals().isEmpty()
@@ -124,9 +125,11 @@ final class TripSteps {
                 new DataTable(
                         LessonText.WAY_HEADERS,
                         List.of(LessonSentence.wayRow(true, over), LessonSentence.wayRow(false, off))));
-        List<Block> blocks = new ArrayList<>(List.of(
+        List<Block> blocks = new ArrayList<>();
+        ChoiceReason.after(source).ifPresent(blocks::add);
+        blocks.addAll(List.of(
                 new Block.Words(LessonSentence.ways(over, off)),
-                new Block.Played(LessonText.PLAYED),
+                new Block.Played(over.isPresent() && off.isPresent() ? LessonText.PLAYED : LessonText.PLAYED_ONE),
                 new Block.Shown(drawing)));
         blocks.add(new Block.Words(LessonText.BARS));
         blocks.add(new Block.Shown(WayBars.of(

@@ -24,6 +24,7 @@ final class CardEntries {
     private final Enclosure enclosure;
     private final WayRows ways;
     private final CardText text;
+    private final boolean hasReasons;
 
     /**
      * Entries of one layout.
@@ -31,11 +32,13 @@ final class CardEntries {
      * @param enclosure what stands there
      * @param ways gathers the ways
      * @param text words of the cards
+     * @param hasReasons whether they tell why, and what would mend or turn it
      */
-    CardEntries(Enclosure enclosure, WayRows ways, CardText text) {
+    CardEntries(Enclosure enclosure, WayRows ways, CardText text, boolean hasReasons) {
         this.enclosure = enclosure;
         this.ways = ways;
         this.text = text;
+        this.hasReasons = hasReasons;
     }
 
     List<Map<String, Object>> of(RouteCards cards) {
@@ -63,13 +66,17 @@ final class CardEntries {
         entry.put("taken", taken);
         entry.put("groundM", Math.rint(card.groundM() * 1000) / 1000);
         entry.put("offGroundShare", card.ways().offGroundShare());
-        entry.put("sentence", ReasonText.sentence(card.ways(), card.reason(), card.body()));
-        entry.put("mend", MendText.of(card.reason(), card.body()));
-        entry.put("flip", card.flip().map(this::flip).orElse(null));
+        entry.put("sentence", hasReasons ? ReasonText.sentence(card.ways(), card.reason(), card.body()) : "");
+        entry.put("mend", hasReasons ? MendText.of(card.reason(), card.body()) : "");
+        entry.put("flip", hasReasons ? card.flip().map(this::flip).orElse(null) : null);
         entry.put(
                 "flipNote",
-                CardText.flipNote(
-                        card.tripsOnGround() > 0, card.flipAsked(), card.flip().isPresent()));
+                hasReasons
+                        ? CardText.flipNote(
+                                card.tripsOnGround() > 0,
+                                card.flipAsked(),
+                                card.flip().isPresent())
+                        : "");
         entry.put("command", text.command(card.body().name(), card.from(), card.to(), card.atSecond()));
         return entry;
     }

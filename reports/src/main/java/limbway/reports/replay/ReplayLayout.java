@@ -24,8 +24,9 @@ import limbway.sim.habitat.Habitat;
  * @param use how much every place is used, over all repetitions
  * @param cards cards of its trips
  * @param text words of the cards
+ * @param hasReasons whether the cards tell why a way is taken and what would mend or turn it
  */
-public record ReplayLayout(Outcome outcome, UseOfPlaces use, RouteCards cards, CardText text) {
+public record ReplayLayout(Outcome outcome, UseOfPlaces use, RouteCards cards, CardText text, boolean hasReasons) {
 
     /**
      * What is shown of a run.
@@ -37,14 +38,23 @@ public record ReplayLayout(Outcome outcome, UseOfPlaces use, RouteCards cards, C
      */
     public static ReplayLayout of(Measures measures, RouteCards cards, String scenario) {
         Variant layout = measures.outcome().habitat().layout();
-        return new ReplayLayout(measures.outcome(), measures.use(), cards, new CardText(scenario, layout));
+        return new ReplayLayout(measures.outcome(), measures.use(), cards, new CardText(scenario, layout), true);
+    }
+
+    /**
+     * The same with cards that tell of the ways only, for readers who are still to find the reasons.
+     *
+     * @return a layout whose data has no reason, no mend and no change that turns a trip
+     */
+    public ReplayLayout withoutReasons() {
+        return new ReplayLayout(outcome, use, cards, text, false);
     }
 
     Map<String, Object> json() {
         Habitat habitat = outcome.habitat();
         Enclosure enclosure = habitat.layout().enclosure();
         WayRows ways = new WayRows(habitat);
-        List<Map<String, Object>> entries = new CardEntries(enclosure, ways, text).of(cards);
+        List<Map<String, Object>> entries = new CardEntries(enclosure, ways, text, hasReasons).of(cards);
         Film film = new Film(
                 outcome.journals().get(0), ways, trip -> cards.numberOf(trip).orElse(Film.NO_CARD));
         List<PaintedMesh> meshes = PaintedMeshes.of(enclosure);

@@ -155,7 +155,7 @@ public final class LessonAnswers {
          * @return sentences
          */
         public String feedback() {
-            return feedback;
+            return isRight ? feedback : feedback + " What you may say: " + ENERGY.words + ".";
         }
     }
 

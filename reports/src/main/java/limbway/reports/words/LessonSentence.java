@@ -79,13 +79,22 @@ public final class LessonSentence {
 
     /** What the model says, to whoever predicted. */
     public static String predicted(boolean isRight, LessonAnswers.Way right, double offGroundShare) {
-        return verdict(isRight, predicted(offGroundShare, right));
+        return (isRight ? "Right" : "Not so")
+                + (right == LessonAnswers.Way.DEPENDS ? ", " : ": ")
+                + right.words() + ". " + shares(offGroundShare);
     }
 
     /** What the model says. */
     public static String predicted(double offGroundShare, LessonAnswers.Way right) {
-        return sentence(right.words()) + " The model has " + Figures.percent(offGroundShare)
-                + " of such trips off the ground and " + Figures.percent(1 - offGroundShare) + " over it.";
+        return sentence(right.words()) + " " + shares(offGroundShare);
+    }
+
+    private static String shares(double offGroundShare) {
+        if (offGroundShare == 0 || offGroundShare == 1) {
+            return "In the model all such trips " + (offGroundShare == 0 ? "go over the ground." : "stay off the ground.");
+        }
+        return "In the model " + Figures.percent(1 - offGroundShare) + " of such trips go over the ground and "
+                + Figures.percent(offGroundShare) + " stay off it.";
     }
 
     /** Title of the drawing of both ways. */
@@ -145,6 +154,11 @@ public final class LessonSentence {
         return (isRight ? "Right. " : "Not so. ") + answer;
     }
 
+    /** Right or wrong, and which answer is right, where what is so does not name it. */
+    public static String verdict(boolean isRight, String right, String answer) {
+        return verdict(isRight, isRight ? answer : "The answer is: " + right + ". " + answer);
+    }
+
     /** A reason as a sentence. */
     public static String because(String reason) {
         return sentence("because " + reason);
@@ -177,7 +191,7 @@ public final class LessonSentence {
     /** A question. */
     public static String whichTurns(Body body, String from, String to, boolean takesGround) {
         return "Which of these turns the trip of " + Figures.one(body.name()) + " from " + from + " to " + to
-                + (takesGround ? " off the ground?" : " down to the ground?");
+                + (takesGround ? " off the ground?" : " down to the ground?") + " One or more may, or none.";
     }
 
     /** What comes of a change. */
@@ -191,11 +205,13 @@ public final class LessonSentence {
     }
 
     /** What is said to whoever chose none of the changes. */
-    public static String none(boolean isRight, boolean takesGround) {
-        return isRight
-                ? "Right. None of those tried is enough; more than one thing would have to change."
-                : "Not so. At least one of them turns the trip "
-                        + (takesGround ? "off the ground." : "down to the ground.");
+    public static String none(List<String> turning, boolean takesGround) {
+        return verdict(turning.isEmpty(), turning(turning, takesGround));
+    }
+
+    /** The other changes that turn the trip too; empty where there are none. */
+    public static String alsoTurning(List<String> others) {
+        return others.isEmpty() ? "" : " It is also turned if you " + String.join("; or if you ", others) + ".";
     }
 
     /** Which changes turn the trip. */
@@ -208,7 +224,7 @@ public final class LessonSentence {
 
     /** Title of the drawing of a change. */
     public static String changedDrawing(String change) {
-        return "Both ways after this change: " + change;
+        return "Both ways after a change that turns it: " + change;
     }
 
     /** One row of the table of changes. */

@@ -106,6 +106,26 @@ public final class LessonText {
             "Animals touch the ground now and then, but no trip was found for which the ground is the cheapest way. So the lesson "
                     + "asks the reverse: why does it stay up, and what would bring it down?";
 
+    /** Why this trip, before the prediction. */
+    public static final String CHOSEN_FOR_CHANGE =
+            "Among the trips that were made it was chosen because one change can turn it from one way to the other.";
+
+    /** Why this trip, before the prediction. */
+    public static final String CHOSEN_FOR_LAYOUT =
+            "Among the trips that were made it was chosen because another layout turns it from one way to the other.";
+
+    /** Why this trip, after the prediction. */
+    public static final String MOST_ON_GROUND_BY_CHANGE =
+            "Why this trip: of those looked at that one change can turn off the ground, it has the most metres on the ground.";
+
+    /** Why this trip, after the prediction. */
+    public static final String MOST_ON_GROUND_BY_LAYOUT =
+            "Why this trip: of those looked at that another layout turns off the ground, it has the most metres on the ground.";
+
+    /** Why this trip, after the prediction. */
+    public static final String MOST_ON_GROUND =
+            "Why this trip: of those for which the ground is the cheapest way, it has the most metres on the ground.";
+
     /** Title of the drawing. */
     public static final String DRAWING = "The enclosure, from above and from the south";
 
@@ -119,6 +139,9 @@ public final class LessonText {
 
     /** Where the ways may be played. */
     public static final String PLAYED = "Play both ways";
+
+    /** Where the only way may be played. */
+    public static final String PLAYED_ONE = "Play the way";
 
     /** Before the bars. */
     public static final String BARS =
@@ -144,8 +167,14 @@ public final class LessonText {
 
     /** Before the changes. */
     public static final String BEFORE_CHANGING =
-            "Below are single changes. Each was made, and the changed layout compiled anew for this lesson. Choose one and check: you "
-                    + "may try as many as you like.";
+            "Below are single changes. Each was made, and the changed layout compiled anew for this lesson. Choose one and check; then "
+                    + "the costs of all are shown.";
+
+    /** Before changes of which some are whole layouts. */
+    public static final String BEFORE_CHANGING_LAYOUTS =
+            "Below are changes. Some are other layouts of the scenario, which may differ in several things at once; the rest are single "
+                    + "changes. Each was made, and what comes of it compiled anew for this lesson. Choose one and check; then the costs of all "
+                    + "are shown.";
 
     /** After the changes. */
     public static final String AFTER_CHANGING =

@@ -39,7 +39,7 @@ export class Card {
         this.data.layouts.length > 1 && several ? el('p', { class: 'rp-quiet' }, t('card.layout', { layout: layout.name })) : null,
         el('p', { class: 'rp-quiet' }, this.#taken()),
         card.doors ? el('p', { class: 'rp-quiet' }, card.doors) : null,
-        el('p', {}, capital(card.sentence)),
+        card.sentence ? el('p', {}, capital(card.sentence)) : null,
         card.mend ? el('p', {}, el('strong', {}, t('card.mend')), ' ', card.mend) : null,
         card.ways.length < 2 ? el('p', {}, t('card.oneWay')) : null,
         bars(card, this.data.modes, t),

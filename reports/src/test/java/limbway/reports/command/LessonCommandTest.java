@@ -147,6 +147,35 @@ class LessonCommandTest {
     }
 
     @Test
+    void theCardBesideThePlayerTellsNoReasonAndAWrongChangeIsToldWhichAreRight() throws IOException {
+        JsonNode lesson = lesson(scenario(TinyScenario.TEXT));
+        String page = page();
+        String from = "<script type=\"application/json\" class=\"replay-data\">";
+        int at = page.indexOf(from) + from.length();
+        JsonNode cards = new ObjectMapper()
+                .readTree(page.substring(at, page.indexOf("</script>", at)))
+                .get("layouts")
+                .get(0)
+                .get("cards");
+        assertFalse(cards.isEmpty());
+        for (JsonNode card : cards) {
+            assertEquals("", card.get("sentence").asText());
+            assertEquals("", card.get("mend").asText());
+            assertTrue(card.get("flip").isNull(), card.toString());
+        }
+        JsonNode changes = question(lesson, "change");
+        for (JsonNode choice : changes.get("choices")) {
+            if (!choice.get("right").asBoolean()) {
+                String told = choice.get("feedback").asText();
+                assertTrue(told.endsWith(changes.get("answer").asText()), told);
+            }
+        }
+        boolean isOne = lesson.get("trip").get("over_ground_mj").isNull()
+                || lesson.get("trip").get("off_ground_mj").isNull();
+        assertEquals(!isOne, page.contains(">Play both ways<"));
+    }
+
+    @Test
     void whereNoTripUsesTheGroundTheReverseIsTaught() throws IOException {
         String joined = TinyScenario.TEXT.replace("resources:\n", "  " + LINK + "\n  " + SPARE + "\nresources:\n");
         String text = joined.substring(0, joined.indexOf("variants:"))
