@@ -51,9 +51,7 @@ final class ChangeStep {
                     change.line()));
         }
         choices.add(AnswerChoice.of(
-                LessonText.NONE_OF_THESE,
-                turning.isEmpty(),
-                LessonSentence.none(solution, trip.takesGround())));
+                LessonText.NONE_OF_THESE, turning.isEmpty(), LessonSentence.none(solution, trip.takesGround())));
         return new Question(
                 "change",
                 LessonSentence.whichTurns(trip.body(), trip.from(), trip.to(), trip.takesGround()),

@@ -16,7 +16,9 @@ final class ChoiceReason {
         }
         return isTurned(source, false)
                 ? Optional.of(new Block.Words(LessonText.CHOSEN_FOR_CHANGE))
-                : isTurned(source, true) ? Optional.of(new Block.Words(LessonText.CHOSEN_FOR_LAYOUT)) : Optional.empty();
+                : isTurned(source, true)
+                        ? Optional.of(new Block.Words(LessonText.CHOSEN_FOR_LAYOUT))
+                        : Optional.empty();
     }
 
     /** What can be said after it; empty where somebody named the trip. */
@@ -27,9 +29,7 @@ final class ChoiceReason {
         return Optional.of(new Block.Words(
                 isTurned(source, false)
                         ? LessonText.MOST_ON_GROUND_BY_CHANGE
-                        : isTurned(source, true)
-                                ? LessonText.MOST_ON_GROUND_BY_LAYOUT
-                                : LessonText.MOST_ON_GROUND));
+                        : isTurned(source, true) ? LessonText.MOST_ON_GROUND_BY_LAYOUT : LessonText.MOST_ON_GROUND));
     }
 
     private static boolean isChosen(LessonSource source) {

@@ -84,7 +84,8 @@ final class ShadeStep {
                 day.date(), broken, day.breachMinutes(), day.sunMinutes(), year.breachMinutes());
         List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.ShadeHours one : LessonAnswers.ShadeHours.values()) {
-            choices.add(AnswerChoice.of(one.words(), one == right, LessonSentence.verdict(one == right, right.words(), answer)));
+            choices.add(AnswerChoice.of(
+                    one.words(), one == right, LessonSentence.verdict(one == right, right.words(), answer)));
         }
         return new Question("shade", LessonSentence.whichHours(day.date(), wanted), choices, answer);
     }

@@ -132,9 +132,15 @@ final class TrapStep {
                 "trap",
                 LessonSentence.whoCrosses(gap.place(), wideM),
                 List.of(
-                        AnswerChoice.of(LessonText.EVERYBODY, false, LessonSentence.verdict(false, LessonSentence.only(cross), answer)),
+                        AnswerChoice.of(
+                                LessonText.EVERYBODY,
+                                false,
+                                LessonSentence.verdict(false, LessonSentence.only(cross), answer)),
                         AnswerChoice.of(LessonSentence.only(cross), true, LessonSentence.verdict(true, answer)),
-                        AnswerChoice.of(LessonText.NOBODY, false, LessonSentence.verdict(false, LessonSentence.only(cross), answer))),
+                        AnswerChoice.of(
+                                LessonText.NOBODY,
+                                false,
+                                LessonSentence.verdict(false, LessonSentence.only(cross), answer))),
                 answer));
     }
 }

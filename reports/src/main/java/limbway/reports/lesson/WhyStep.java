@@ -59,7 +59,9 @@ final class WhyStep {
                         PartText.doing(mode),
                         mode == most,
                         LessonSentence.verdict(
-                                mode == most, PartText.doing(most), LessonSentence.part(mode, energy.part(mode), energy.totalMilliJ()))))
+                                mode == most,
+                                PartText.doing(most),
+                                LessonSentence.part(mode, energy.part(mode), energy.totalMilliJ()))))
                 .toList();
         return Optional.of(new Question(
                 "dearest-part",
@@ -104,7 +106,8 @@ final class WhyStep {
         String answer = LessonSentence.because(ReasonText.because(trip.reason(), trip.body()));
         List<AnswerChoice> choices = new ArrayList<>();
         for (LessonAnswers.Missing one : LessonAnswers.Missing.values()) {
-            choices.add(AnswerChoice.of(one.words(), one == right, LessonSentence.verdict(one == right, right.words(), answer)));
+            choices.add(AnswerChoice.of(
+                    one.words(), one == right, LessonSentence.verdict(one == right, right.words(), answer)));
         }
         return new Question("missing", LessonText.WHAT_IS_MISSING, choices, answer);
     }

@@ -45,7 +45,9 @@ public final class LessonPage {
         made(html, report);
         report.replay().filter(replay -> showsWays(lesson)).ifPresent(replay -> html.markup(
                         "<script type=\"application/json\" class=\"replay-data\">"
-                                + ReplayData.json(report.info().title(), List.of(replay.layout().withoutReasons()))
+                                + ReplayData.json(
+                                        report.info().title(),
+                                        List.of(replay.layout().withoutReasons()))
                                 + "</script>\n")
                 .markup(Bundle.modules()));
         html.markup("<script type=\"module\">\n" + resource("lesson.js") + "</script>\n");

@@ -91,7 +91,8 @@ public final class LessonSentence {
 
     private static String shares(double offGroundShare) {
         if (offGroundShare == 0 || offGroundShare == 1) {
-            return "In the model all such trips " + (offGroundShare == 0 ? "go over the ground." : "stay off the ground.");
+            return "In the model all such trips "
+                    + (offGroundShare == 0 ? "go over the ground." : "stay off the ground.");
         }
         return "In the model " + Figures.percent(1 - offGroundShare) + " of such trips go over the ground and "
                 + Figures.percent(offGroundShare) + " stay off it.";
