@@ -108,11 +108,11 @@ public final class LessonText {
 
     /** Why this trip, before the prediction. */
     public static final String CHOSEN_FOR_CHANGE =
-            "Among the trips that were made it was chosen because one change can turn it from one way to the other.";
+            "Among the trips that were made, this one was chosen because one change can turn it from one way to the other.";
 
     /** Why this trip, before the prediction. */
     public static final String CHOSEN_FOR_LAYOUT =
-            "Among the trips that were made it was chosen because another layout turns it from one way to the other.";
+            "Among the trips that were made, this one was chosen because another layout turns it from one way to the other.";
 
     /** Why this trip, after the prediction. */
     public static final String MOST_ON_GROUND_BY_CHANGE =
