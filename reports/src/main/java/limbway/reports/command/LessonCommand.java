@@ -18,7 +18,7 @@ import limbway.reports.words.Cautions;
 @Command(
         name = "lesson",
         description = {
-            "Makes a lesson about an enclosure for new keepers, designers and trainees: why an ape takes the ground.",
+            "Makes a lesson about an enclosure for new staff: why an ape takes the ground.",
             "One page with six to ten steps, which opens in a browser without a network and can be printed: meet the "
                     + "enclosure, predict a trip, see both ways and what they cost, change one thing, compare whole days, find "
                     + "a trap, and say what the model cannot tell. Every number is of this enclosure: changes are made and "

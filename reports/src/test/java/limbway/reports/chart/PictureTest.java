@@ -39,7 +39,7 @@ class PictureTest {
     void everyPictureOfTheReportIsDrawnTwiceTheSame() {
         List<Picture> first = ReportPage.pictures(report);
         List<Picture> second = ReportPage.pictures(report);
-        assertEquals(8, first.size());
+        assertEquals(9, first.size());
         for (int i = 0; i < first.size(); i++) {
             assertEquals(PictureFormat.svgFile(first.get(i)), PictureFormat.svgFile(second.get(i)));
             assertArrayEquals(PictureFormat.png(first.get(i)), PictureFormat.png(second.get(i)));

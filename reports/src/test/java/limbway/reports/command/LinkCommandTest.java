@@ -169,7 +169,7 @@ class LinkCommandTest {
                     .sorted()
                     .toList();
         }
-        assertEquals(7, files.size(), files.toString());
+        assertEquals(8, files.size(), files.toString());
         for (Path file : files) {
             assertArrayEquals(
                     Files.readAllBytes(one.resolve(file)), Files.readAllBytes(two.resolve(file)), file.toString());

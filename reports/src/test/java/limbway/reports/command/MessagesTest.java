@@ -41,7 +41,7 @@ class MessagesTest {
         refused("""
                 limbway: there is no such command
                   found    chek
-                  allowed  check, run, explain, compare, place, link, sweep, screen, shade, graph
+                  allowed  check, run, explain, compare, place, link, sweep, screen, shade, lesson, graph
                   mend     did you mean "check"?
                 """, limbway("chek", scenario));
     }
@@ -151,6 +151,7 @@ class MessagesTest {
             {"place", "--help"},
             {"compare", "--help"},
             {"link", "--help"},
+            {"lesson", "--help"},
             {"graph", "--help"}
         }) {
             Answer answer = limbway((Object[]) args);

@@ -163,7 +163,8 @@ class PlaceCommandTest {
                         "data/placings.csv",
                         "notebook.tsv",
                         "place.html",
-                        "place.json"),
+                        "place.json",
+                        "place.pdf"),
                 files.stream()
                         .map(Path::toString)
                         .map(name -> name.replace('\\', '/'))

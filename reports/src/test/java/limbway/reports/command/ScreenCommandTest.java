@@ -88,7 +88,7 @@ class ScreenCommandTest {
                     .sorted()
                     .toList();
         }
-        assertEquals(12, files.size(), files.toString());
+        assertEquals(13, files.size(), files.toString());
         for (Path file : files) {
             assertArrayEquals(
                     Files.readAllBytes(one.resolve(file)), Files.readAllBytes(two.resolve(file)), file.toString());
