@@ -39,7 +39,7 @@ public final class ReplayData {
         return Json.embedded(root);
     }
 
-    /** By number of the mode. On the ground a line is dashed whatever the mode. */
+    /** By number of the mode. On the ground a line has a broad edge whatever the mode. */
     private static List<Map<String, Object>> modes() {
         List<Map<String, Object>> modes = new ArrayList<>();
         for (LocomotorMode mode : LocomotorMode.values()) {
